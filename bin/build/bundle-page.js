@@ -1,0 +1,15 @@
+// Bundles the script of the report page into one text that is put into every page.
+import { build } from 'esbuild';
+
+await build({
+  entryPoints: ['src/report/html/client/main.ts'],
+  outfile: 'dist/report-page.js',
+  bundle: true,
+  minify: true,
+  format: 'iife',
+  platform: 'browser',
+  target: 'es2022',
+  charset: 'ascii',
+  legalComments: 'inline',
+  logLevel: 'warning',
+});

@@ -1,0 +1,30 @@
+import * as z from 'zod';
+
+/** Maps scores to probabilities: `softmax(slope·score + offset)`, fitted on runs the scorer never saw. */
+export const calibrationSchema = z.object({
+  slope: z.number().positive(),
+  offset: z.array(z.number()).min(1).max(16),
+  /** How it was fitted and on how many runs, for the reader of a probability. */
+  method: z.string(),
+  runs: z.number().int().nonnegative(),
+});
+export type Calibration = z.infer<typeof calibrationSchema>;
+
+/** Probabilities from scores; they add up to 1. */
+export function calibrate(calibration: Calibration, scores: ArrayLike<number>): Float64Array {
+  return softmax(
+    Float64Array.from(calibration.offset, (offset, k) => calibration.slope * scores[k]! + offset),
+  );
+}
+
+/** Probability of the first of two classes from one score. */
+export function calibrateBinary(calibration: Calibration, score: number): number {
+  return 1 / (1 + Math.exp(-(calibration.slope * score + calibration.offset[0]!)));
+}
+
+export function softmax(scores: Float64Array): Float64Array {
+  const top = Math.max(...scores);
+  const powers = scores.map((score) => Math.exp(score - top));
+  const sum = powers.reduce((total, power) => total + power, 0);
+  return powers.map((power) => power / sum);
+}

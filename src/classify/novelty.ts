@@ -1,0 +1,33 @@
+import * as z from 'zod';
+import { standardise } from './linear-scorer.js';
+
+/**
+ * How far a window lies from everything fitted: the smallest Mahalanobis distance to a class mean,
+ * with one covariance within the classes. `factor` is the inverse Cholesky factor (lower triangle by
+ * rows) of that covariance; a window beyond `limit` is unlike anything seen.
+ */
+export const noveltySchema = z.object({
+  mean: z.array(z.number()).max(999),
+  deviation: z.array(z.number().positive()).max(999),
+  centres: z.array(z.array(z.number()).max(999)).min(1).max(16),
+  factor: z.array(z.number()).max(500_000),
+  limit: z.number().positive(),
+});
+export type Novelty = z.infer<typeof noveltySchema>;
+
+/** Root mean square of the whitened distance to the nearest class; about 1 for a typical window. */
+export function noveltyDistance(novelty: Novelty, values: Float64Array): number {
+  const z = standardise(values, novelty.mean, novelty.deviation);
+  const n = z.length;
+  let nearest = Infinity;
+  for (const centre of novelty.centres) {
+    let squares = 0;
+    for (let i = 0, at = 0; i < n; i++) {
+      let sum = 0;
+      for (let j = 0; j <= i; j++) sum += novelty.factor[at++]! * (z[j]! - centre[j]!);
+      squares += sum * sum;
+    }
+    nearest = Math.min(nearest, squares);
+  }
+  return Math.sqrt(nearest / n);
+}

@@ -1,0 +1,2 @@
+export { ClipCounter } from './clipping.js';
+export { ChannelQuality, sampleRateFlags } from './electrical-quality.js';

@@ -1,0 +1,44 @@
+/** The words that every stage shares. Times are seconds from the first sample, half-open `[startS, endS)`. */
+
+/** Transfer modes in the fixed order used by every score and probability vector. */
+export const MODES = ['short-circuit', 'globular', 'spray', 'pulsed-spray'] as const;
+export type Mode = (typeof MODES)[number];
+
+/** Mode of a whole run: one of {@link MODES}, or `mixed` when no single one held. */
+export type RunMode = Mode | 'mixed';
+
+/** What the power source does, which is another question than how the metal crosses. */
+export const SOURCE_PROGRAMMES = ['steady', 'pulsed', 'controlled-dip', 'unknown'] as const;
+export type SourceProgramme = (typeof SOURCE_PROGRAMMES)[number];
+
+export type Status = 'ok' | 'no-arc' | 'unsure' | 'failed';
+export type RecordingKind = 'sound' | 'electrical';
+
+/** Something assumed, repaired or noticed; kept in the result, never silent. */
+export interface Note {
+  code: string;
+  message: string;
+}
+
+/** A doubt about the evidence. `share` is the part of the recording (0 to 1) that it touches. */
+export interface QualityFlag {
+  code: string;
+  share: number;
+  message: string;
+}
+
+/** An arc-on stretch. An open end means that the arc was already, or still, burning at that edge. */
+export interface ArcStretch {
+  startS: number;
+  endS: number;
+  openStart: boolean;
+  openEnd: boolean;
+}
+
+/** A part of a stretch in one mode; `mode` is null where the evidence names none. */
+export interface Segment {
+  startS: number;
+  endS: number;
+  mode: Mode | null;
+  confidence: number;
+}

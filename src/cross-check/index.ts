@@ -1,0 +1,4 @@
+export { crossCheck } from './cross-check.js';
+export { EXPLANATION_RULES } from './explanations/index.js';
+export type { CrossCheckInput, Seen } from './input.js';
+export { type Answer, type CrossCheck, crossCheckSchema } from './schema.js';

@@ -1,0 +1,158 @@
+import { type Model, type Scorer, score, stretchVector } from '../../classify/index.js';
+import { createRandom, type Random } from '../../core/index.js';
+import { quantile } from '../../signal/index.js';
+import { type LabelledRun, type LabelledWindow, REAL } from '../training/labelled-run.js';
+import { arcRows } from '../training/to-rows.js';
+import { boostTrees } from './boost.js';
+import { fitCalibration } from './fit-calibration.js';
+import type { FitOptions } from './fit-model.js';
+import type { Rows } from './rows.js';
+import { isSilent, stretchOf, type TrackedStretch, trackStretches } from './track-stretches.js';
+
+/** A recording with the stretches found in it by a gate that knew neither its family nor its kind of noise. */
+export interface TrackedRun {
+  run: LabelledRun;
+  arc: boolean;
+  stretches: TrackedStretch[];
+}
+
+/** The same with the score of its likeliest stretch, by a scorer that knew neither. */
+export interface GatedRun extends TrackedRun {
+  best: number;
+}
+
+/** Score of a recording in which no stretch was found. */
+export const NONE = -12;
+
+/** Folds of the recordings without an arc: each fold leaves whole kinds of sound out. */
+const FOLDS = 5;
+/** The accepting threshold lies this far above every real recording without an arc. */
+const MARGIN = 0.3;
+/** Share of the simulated recordings without an arc that must stay below it. */
+const REFUSED = 0.94;
+/** Real recordings are few and count more. */
+const REAL_WEIGHT = 3;
+/** Share of the arcs that may fall below the rejecting threshold. */
+const REJECTED_ARCS = 0.1;
+
+/** The gate, and the recordings as its held-out versions saw them. */
+export function fitGate(
+  runs: readonly LabelledRun[],
+  nonArcs: readonly LabelledRun[],
+  options: FitOptions,
+): { gate: NonNullable<Model['gate']>; held: GatedRun[] } {
+  const folds = foldsOf(runs, nonArcs);
+  const tracked = trackHeldOut(runs, nonArcs, folds, options);
+  const held = scoreHeldOut(tracked, folds, options);
+  const arcs = held.filter((one) => one.arc).map((one) => one.best);
+  const others = held.filter((one) => !one.arc).map((one) => one.best);
+  const real = held.filter((one) => one.run.conditions.includes(REAL)).map((one) => one.best);
+  const acceptScore = Math.max(quantile(others, REFUSED), Math.max(...real) + MARGIN);
+  const random = createRandom(`${options.seed}/gate`);
+  return {
+    gate: {
+      scorer: boostTrees(arcRows([...runs, ...nonArcs]), 1, options.gate, random.fork('window')),
+      stretch: boostTrees(
+        stretchRows(tracked, random.fork('spans')),
+        1,
+        options.stretch,
+        random.fork('stretch'),
+      ),
+      calibration: fitCalibration(
+        held.map((one) => ({
+          scores: Float64Array.of(one.best),
+          label: one.arc ? 1 : 0,
+          weight: 1 / (one.arc ? arcs.length : others.length),
+        })),
+        'log loss on families and kinds of sound that the gate had not seen, arcs and others even',
+      ),
+      acceptScore: round(acceptScore),
+      rejectScore: round(Math.min(acceptScore, quantile(arcs, REJECTED_ARCS))),
+    },
+    held,
+  };
+}
+
+type FoldOf = (run: LabelledRun) => number;
+
+/** Arcs leave out a family, other sounds a whole kind. */
+function foldsOf(runs: readonly LabelledRun[], nonArcs: readonly LabelledRun[]): FoldOf {
+  const families = [...new Set(runs.map((run) => run.family))].sort();
+  const kinds = [...new Set(nonArcs.map((run) => run.family))].sort();
+  return (run) =>
+    run.mode === null ? kinds.indexOf(run.family) % FOLDS : families.indexOf(run.family) % FOLDS;
+}
+
+function trackHeldOut(
+  runs: readonly LabelledRun[],
+  nonArcs: readonly LabelledRun[],
+  foldOf: FoldOf,
+  options: FitOptions,
+): TrackedRun[] {
+  const all = [...runs, ...nonArcs];
+  return Array.from({ length: FOLDS }, (_, fold) => {
+    const scorer = boostTrees(
+      arcRows(all.filter((run) => foldOf(run) !== fold)),
+      1,
+      options.gate,
+      createRandom(`${options.seed}/gate/${fold}`),
+    );
+    return all
+      .filter((run) => foldOf(run) === fold)
+      .map((run) => ({ run, arc: run.mode !== null, stretches: trackStretches(run, scorer) }));
+  }).flat();
+}
+
+function scoreHeldOut(
+  tracked: readonly TrackedRun[],
+  foldOf: FoldOf,
+  options: FitOptions,
+): GatedRun[] {
+  return Array.from({ length: FOLDS }, (_, fold) => {
+    const random = createRandom(`${options.seed}/stretch/${fold}`);
+    const others = tracked.filter(({ run }) => foldOf(run) !== fold);
+    const scorer = boostTrees(stretchRows(others, random), 1, options.stretch, random);
+    return tracked
+      .filter(({ run }) => foldOf(run) === fold)
+      .map((one) => ({ ...one, best: bestScore(one, scorer) }));
+  }).flat();
+}
+
+/** Score of the likeliest arc among the stretches of the recording's own class; {@link NONE} for none. */
+export function bestScore(one: TrackedRun, stretch: Scorer): number {
+  return one.stretches
+    .filter(({ arc }) => arc === one.arc)
+    .reduce((best, { signs }) => Math.max(best, score(stretch, stretchVector(signs))[0]!), NONE);
+}
+
+/**
+ * Stretches as the tracker finds them, and spans cut at random without edges, so that a recording in
+ * the middle of an arc, or of a shower, is known ground too.
+ */
+function stretchRows(tracked: readonly TrackedRun[], random: Random): Rows {
+  const rows = tracked.flatMap((one, run) => {
+    const usable = one.run.windows.filter(
+      ({ window, arc }) => arc === (one.arc ? 'on' : 'off') && !isSilent(window.values),
+    );
+    const spans = usable.length > 0 ? [cut(usable, random), cut(usable, random)] : [];
+    const all = [...one.stretches, ...spans];
+    const weight = (one.run.conditions.includes(REAL) ? REAL_WEIGHT : 1) / all.length;
+    return all.map(({ signs, arc }) => ({ values: stretchVector(signs), arc, run, weight }));
+  });
+  return {
+    values: rows.map((row) => row.values),
+    label: Uint8Array.from(rows, (row) => (row.arc ? 1 : 0)),
+    weight: Float64Array.from(rows, (row) => row.weight),
+    run: Int32Array.from(rows, (row) => row.run),
+  };
+}
+
+function cut(windows: readonly LabelledWindow[], random: Random): TrackedStretch {
+  const length = random.integer(Math.min(3, windows.length), windows.length);
+  const from = random.integer(0, windows.length - length);
+  return stretchOf(windows.slice(from, from + length), 0, 0);
+}
+
+function round(value: number): number {
+  return Number(value.toPrecision(5));
+}

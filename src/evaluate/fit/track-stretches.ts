@@ -1,0 +1,51 @@
+import { EvidenceTracker } from '../../arc/index.js';
+import { RunVector, type Scorer, type StretchSigns, score } from '../../classify/index.js';
+import type { LabelledRun, LabelledWindow } from '../training/labelled-run.js';
+
+/** A stretch that the tracker would take for an arc, with what it really was. */
+export interface TrackedStretch {
+  signs: StretchSigns;
+  /** Whether most of its windows lie in an arc. */
+  arc: boolean;
+}
+
+/** The stretches that a window scorer would find in a recording, by the same tracker as the pipeline. */
+export function trackStretches(run: LabelledRun, scorer: Scorer): TrackedStretch[] {
+  const tracker = new EvidenceTracker();
+  const changes = run.windows.flatMap(({ window }) =>
+    tracker.push({
+      startS: window.startS,
+      endS: window.endS,
+      score: isSilent(window.values) ? -Infinity : score(scorer, window.values)[0]!,
+      levels: window.sound!.levels,
+    }),
+  );
+  changes.push(...tracker.flush(run.windows.at(-1)?.window.endS ?? 0));
+  const found: TrackedStretch[] = [];
+  for (let i = 0; i + 1 < changes.length; i += 2) {
+    const start = changes[i]!;
+    const stop = changes[i + 1]!;
+    const inside = run.windows.filter(
+      ({ window }) => window.startS >= start.timeS - 1e-9 && window.endS <= stop.timeS + 1e-9,
+    );
+    if (inside.length > 0) found.push(stretchOf(inside, start.stepDb ?? 0, stop.stepDb ?? 0));
+  }
+  return found;
+}
+
+/** The signs of a span of windows. */
+export function stretchOf(
+  windows: readonly LabelledWindow[],
+  startDb: number,
+  stopDb: number,
+): TrackedStretch {
+  const vector = new RunVector(windows[0]!.window.values.length);
+  for (const { window } of windows) vector.add(window.values);
+  const inArc = windows.filter((one) => one.arc !== 'off').length;
+  return { signs: { vector, startDb, stopDb }, arc: inArc > windows.length / 2 };
+}
+
+/** A window of digital silence shows no feature at all. */
+export function isSilent(values: Float64Array): boolean {
+  return values.every((value) => Number.isNaN(value));
+}

@@ -1,0 +1,12 @@
+export { type Agreement, agreementOf } from './agreement.js';
+export { type ComparedFigure, compareModels, type ModelComparison } from './compare-models.js';
+export { comparisonText } from './comparison-text.js';
+export { EVALUATION_VERSION, type Evaluation, evaluateRuns } from './evaluation.js';
+export { fitOwn, type OwnFit } from './fit-own.js';
+export { type LabelRow, type LabelTable, type RawTable, readLabelRows } from './label-rows.js';
+export { checkEnough, foldsOf, LEAST_RUNS, ownRuns } from './own-runs.js';
+export { evaluationPage } from './page.js';
+export { type RecordedWindows, recordedWindows } from './recorded-windows.js';
+export { evaluationText } from './text.js';
+export { labelOfSpans, majority, type TruthRun, truthRuns } from './truth-runs.js';
+export { LABELS, parseLabel } from './vocabulary.js';

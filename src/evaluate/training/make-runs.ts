@@ -1,0 +1,156 @@
+import { createRandom, MODES, type Random } from '../../core/index.js';
+import { createElectricalLane, createSoundLane } from '../../features/index.js';
+import {
+  type ArcRun,
+  type ArcScenario,
+  degradeSound,
+  drawAcoustics,
+  drawChain,
+  drawScenario,
+  NOISE_GROUPS,
+  NON_ARC_SOUNDS,
+  type SoundChain,
+  simulateArc,
+  simulateNonArc,
+  simulateSound,
+} from '../../simulate/index.js';
+import { type LabelledRun, labelWindows, windowsOf } from './labelled-run.js';
+import type { TrainingRecipe } from './recipe.js';
+
+/** What one drawn arc teaches: its traces by kind of channel, and its sound in several renderings. */
+export type TrainingSets = Record<
+  'sound' | 'voltage' | 'voltage-current' | 'current',
+  LabelledRun[]
+>;
+
+export function emptySets(): TrainingSets {
+  return { sound: [], voltage: [], 'voltage-current': [], current: [] };
+}
+
+/** Numbers the drawn arcs of a recipe, for sharing the work out. */
+export function arcCount(recipe: TrainingRecipe): number {
+  return recipe.families.length * MODES.length * recipe.runsPerMode;
+}
+
+/** The labelled runs of drawn arc number `index`; the same on every machine and in any order. */
+export function makeArc(recipe: TrainingRecipe, index: number): TrainingSets {
+  const family = recipe.families[index % recipe.families.length]!;
+  const mode = MODES[Math.floor(index / recipe.families.length) % MODES.length]!;
+  const id = `${recipe.seed}/${family}/${mode}/${index}`;
+  const random = createRandom(id);
+  const arcS = random.uniform(...recipe.arcS);
+  const scenario = drawScenario(random, { mode, family, arcS });
+  const conditions = consumables(scenario);
+  const run = simulateArc(scenario);
+  const sets = emptySets();
+  const common = { family, mode: run.truth.mode, unambiguous: run.truth.unambiguous };
+  for (const [set, hasVoltage, hasCurrent] of TRACES) {
+    const lane = createElectricalLane({
+      sampleRateHz: run.electricalRateHz,
+      hasVoltage,
+      hasCurrent,
+    });
+    const channels = [...(hasVoltage ? [run.voltageV] : []), ...(hasCurrent ? [run.currentA] : [])];
+    const windows = labelWindows(windowsOf(lane, channels), run.truth);
+    sets[set].push({
+      id,
+      ...common,
+      conditions: [...conditions, `rate ${run.electricalRateHz} Hz`],
+      windows,
+    });
+  }
+  for (let i = 0; i < recipe.renderings; i++)
+    sets.sound.push({
+      id: `${id}/${i}`,
+      ...common,
+      ...render(run, recipe, random.fork(`sound ${i}`), conditions),
+    });
+  return sets;
+}
+
+const TRACES = [
+  ['voltage', true, false],
+  ['voltage-current', true, true],
+  ['current', false, true],
+] as const;
+
+function render(
+  run: ArcRun,
+  recipe: TrainingRecipe,
+  random: Random,
+  conditions: readonly string[],
+) {
+  const acoustics = drawAcoustics(random, { family: random.pick(recipe.acousticFamilies) });
+  const chain = drawChain(random, { family: random.pick(recipe.chainFamilies) });
+  const { samples, rateHz } = degradeSound(
+    simulateSound(run, acoustics),
+    acoustics.rateHz,
+    chain,
+    run.truth,
+  );
+  return {
+    conditions: [...conditions, `acoustics ${acoustics.family}`, ...soundConditions(chain)],
+    windows: labelWindows(windowsOf(createSoundLane(rateHz), [samples]), run.truth),
+  };
+}
+
+function consumables({ wire, gas }: ArcScenario): string[] {
+  return [`wire ${wire.material}`, `wire ${wire.diameterMm} mm`, `gas ${gas.group}`];
+}
+
+function soundConditions(chain: SoundChain): string[] {
+  const { snrDb } = chain;
+  const noise =
+    snrDb === null || snrDb >= 20 ? '20 dB or more' : snrDb >= 5 ? '5 to 20 dB' : 'under 5 dB';
+  return [
+    `chain ${chain.family}`,
+    `signal-to-noise ${noise}`,
+    ...(chain.gainControl && chain.clip ? ['gain control and clipping'] : []),
+  ];
+}
+
+/** Recordings without an arc of one kind, through the same chains. */
+export function makeNonArcs(recipe: TrainingRecipe, kind: string): LabelledRun[] {
+  return Array.from({ length: recipe.nonArcPerKind }, (_, i) => {
+    const id = `${recipe.seed}/no arc/${kind}/${i}`;
+    const random = createRandom(id);
+    const seconds = random.uniform(3, 6);
+    const sound = simulateNonArc(kind, random, RENDER_RATE_HZ, seconds);
+    if (sound.type !== 'sound') throw new RangeError(`${kind} is no sound`);
+    if (random.next() < 0.4) switchOnAndOff(sound.samples, random.fork('switch'));
+    const chain = drawChain(random, {
+      family: random.pick(recipe.chainFamilies),
+      noiseGroups: GROUPS_WITHOUT_ARC,
+    });
+    const { samples, rateHz } = degradeSound(sound.samples, RENDER_RATE_HZ, chain, { arcOn: [] });
+    const windows = windowsOf(createSoundLane(rateHz), [samples]);
+    return {
+      id,
+      family: kind,
+      conditions: [`chain ${chain.family}`],
+      mode: null,
+      unambiguous: true,
+      windows: windows.map((window) => ({ window, mode: null, arc: 'off' as const })),
+    };
+  });
+}
+
+/** Tools and showers start and stop as well, if more slowly than an arc: a leap alone must not make one. */
+function switchOnAndOff(samples: Float64Array, random: Random): void {
+  const n = samples.length;
+  const on = n * random.uniform(0.05, 0.4);
+  const off = n * random.uniform(0.6, 0.97);
+  const rise = RENDER_RATE_HZ * random.logUniform(0.02, 2);
+  const fall = RENDER_RATE_HZ * random.logUniform(0.02, 2);
+  const rest = 10 ** (random.uniform(-45, -12) / 20);
+  for (let i = 0; i < n; i++) {
+    const open = Math.max(0, Math.min(1, (i - on) / rise, (off - i) / fall));
+    samples[i] = samples[i]! * (rest + (1 - rest) * open);
+  }
+}
+
+export { NON_ARC_SOUNDS };
+
+const RENDER_RATE_HZ = 44_100;
+/** A neighbour's arc must not teach what an arc is not. */
+const GROUPS_WITHOUT_ARC = Object.keys(NOISE_GROUPS).filter((group) => group !== 'arcs');

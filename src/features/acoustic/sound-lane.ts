@@ -1,0 +1,148 @@
+import { ClipCounter } from '../../conditioning/index.js';
+import { ArcError } from '../../core/index.js';
+import type { Lane, LaneSummary } from '../lane.js';
+import type { LaneEvent } from '../vector.js';
+import { Background } from './background.js';
+import { type EnvelopeCell, EnvelopeCells } from './envelope-cells.js';
+import { SOUND_FEATURES } from './feature-set.js';
+import { CELL_RATE_HZ, HOP_CELLS, MINIMUM_RATE_HZ, WINDOW_CELLS } from './grid.js';
+import { SpectrumFrames } from './spectrum-frames.js';
+import { WindowFeatures } from './window-features.js';
+
+const LEVEL_CELLS = 64;
+const NEWEST = WINDOW_CELLS - HOP_CELLS;
+
+/**
+ * Sound in, one feature window a hop (0.256 s) out, over the whole recording: where an arc burns is
+ * decided after the windows have been judged.
+ * @throws ArcError `sample-rate-too-low` below 7,600 Hz
+ */
+export function createSoundLane(rateHz: number): Lane {
+  if (!(rateHz >= MINIMUM_RATE_HZ))
+    throw new ArcError({
+      code: 'sample-rate-too-low',
+      what: `The sound has ${rateHz} samples a second.`,
+      expected: `at least ${MINIMUM_RATE_HZ}, since the arc is judged by the band above 1.5 kHz`,
+      todo: 'Record at 16 kHz or more (44.1 or 48 kHz is usual).',
+    });
+  return new SoundLane(rateHz);
+}
+
+class SoundLane implements Lane {
+  readonly featureSet = SOUND_FEATURES;
+  readonly windowS = WINDOW_CELLS / CELL_RATE_HZ;
+  readonly hopS = HOP_CELLS / CELL_RATE_HZ;
+  readonly #rateHz: number;
+  readonly #cells: EnvelopeCells;
+  readonly #frames: SpectrumFrames;
+  readonly #features: WindowFeatures;
+  readonly #clips = new ClipCounter();
+  readonly #background = new Background();
+  readonly #full = new Float64Array(WINDOW_CELLS);
+  readonly #low = new Float64Array(WINDOW_CELLS);
+  readonly #high = new Float64Array(WINDOW_CELLS);
+  readonly #fourth = new Float64Array(WINDOW_CELLS);
+  #filled = NEWEST;
+  /** Levels that no window has carried yet: three hops have passed before the first one. */
+  #untold: number[] = [];
+  #samples = 0;
+  #hops = 0;
+
+  constructor(rateHz: number) {
+    this.#rateHz = rateHz;
+    this.#cells = new EnvelopeCells(rateHz);
+    this.#frames = new SpectrumFrames(rateHz);
+    this.#features = new WindowFeatures(rateHz);
+  }
+
+  push(channels: readonly Float64Array[]): LaneEvent[] {
+    const samples = channels[0]!;
+    const events: LaneEvent[] = [];
+    let start = 0;
+    // Pieces end where hops end, so that any split into pushes gives the same windows.
+    while (start < samples.length) {
+      const hopEnd = Math.round(((this.#hops + 1) * HOP_CELLS * this.#rateHz) / CELL_RATE_HZ);
+      const end = Math.min(samples.length, start + hopEnd - this.#samples);
+      this.#piece(samples.subarray(start, end));
+      start = end;
+      if (this.#samples === hopEnd) this.#finishHop(events);
+    }
+    return events;
+  }
+
+  flush(): LaneEvent[] {
+    return [];
+  }
+
+  summary(): LaneSummary {
+    return { figures: {}, quality: [], notes: [], sourceProgramme: 'unknown' };
+  }
+
+  #piece(samples: Float64Array): void {
+    this.#clips.push(samples);
+    this.#frames.push(samples);
+    this.#cells.push(samples, this.#store);
+    this.#samples += samples.length;
+  }
+
+  readonly #store = (cell: EnvelopeCell): void => {
+    const i = this.#filled++;
+    this.#full[i] = cell.full;
+    this.#low[i] = cell.low;
+    this.#high[i] = cell.high;
+    this.#fourth[i] = cell.fourth;
+  };
+
+  #finishHop(events: LaneEvent[]): void {
+    this.#hops++;
+    const levels = this.#levels();
+    this.#background.hop(levels.reduce((sum, level) => sum + level, 0) / levels.length);
+    this.#untold.push(...levels);
+    if (this.#hops >= WINDOW_CELLS / HOP_CELLS) events.push(this.#window());
+    for (const ring of [this.#full, this.#low, this.#high, this.#fourth])
+      ring.copyWithin(0, HOP_CELLS);
+    this.#filled = NEWEST;
+    this.#frames.nextHop();
+  }
+
+  #window(): LaneEvent {
+    const levels = Float64Array.from(this.#untold);
+    this.#untold = [];
+    const values = this.#features.compute({
+      full: this.#full,
+      low: this.#low,
+      high: this.#high,
+      fourth: this.#fourth,
+      power: this.#frames.average(),
+      binHz: this.#frames.binHz,
+      masked: this.#background.mask,
+    });
+    if (this.#features.line) this.#background.window(this.#features.prominence);
+    const endS = (this.#hops * HOP_CELLS) / CELL_RATE_HZ;
+    return {
+      type: 'window',
+      window: {
+        startS: endS - WINDOW_CELLS / CELL_RATE_HZ,
+        endS,
+        values,
+        sound: {
+          levels,
+          lineHz: this.#features.line?.frequencyHz ?? NaN,
+          lineProminence: this.#features.line?.prominence ?? NaN,
+          onsetHz: this.#features.onsets?.rateHz ?? NaN,
+          onsetStrength: this.#features.onsets?.strength ?? NaN,
+          clippedShare: this.#clips.take(),
+        },
+      },
+    };
+  }
+
+  #levels(): Float64Array {
+    const levels = new Float64Array(HOP_CELLS / LEVEL_CELLS);
+    for (let i = 0; i < HOP_CELLS; i++) {
+      const slot = Math.floor(i / LEVEL_CELLS);
+      levels[slot] = levels[slot]! + this.#full[NEWEST + i]! / LEVEL_CELLS;
+    }
+    return levels;
+  }
+}

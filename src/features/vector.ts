@@ -1,0 +1,50 @@
+/** One number of a feature vector: what it is, in which unit, and what it means to a reader. */
+export interface FeatureDefinition {
+  id: string;
+  /** `1` for a pure number. */
+  unit: string;
+  meaning: string;
+}
+
+/** An ordered, versioned list of features. A model names the set it was fitted on. */
+export interface FeatureSet {
+  id: string;
+  version: number;
+  features: readonly FeatureDefinition[];
+}
+
+/** Features of one analysis window. NaN means absent (not measurable here), never zero. */
+export interface FeatureWindow {
+  startS: number;
+  endS: number;
+  values: Float64Array;
+  /** Only for sound: what later stages need beside the features. */
+  sound?: SoundDetail;
+}
+
+/** What later stages need of a window of sound. */
+export interface SoundDetail {
+  /**
+   * Mean square of the analysis band per 16 ms (full scale 1) since the last window: its newest hop, and
+   * for the first window all of it.
+   */
+  levels: Float64Array;
+  /** Event line of the window; NaN where there is none. */
+  lineHz: number;
+  /** Its height over the local floor, as a ratio. */
+  lineProminence: number;
+  /** Rate of sudden rises of loudness, Hz: a second estimate of the event rate. */
+  onsetHz: number;
+  /** How sudden the most sudden rises are, octaves of amplitude. */
+  onsetStrength: number;
+  /** Share of the newest hop's samples at the rails. */
+  clippedShare: number;
+}
+
+/** What a lane reports while samples go through it, in order of time. */
+export type LaneEvent =
+  | { type: 'window'; window: FeatureWindow }
+  /** `open`: the arc was already burning at the first sample. */
+  | { type: 'arc-start'; timeS: number; open: boolean }
+  /** `open`: still burning at the last sample. */
+  | { type: 'arc-stop'; timeS: number; open: boolean };

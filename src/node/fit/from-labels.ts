@@ -1,0 +1,112 @@
+import { basename } from 'node:path';
+import { parseModel } from '../../classify/index.js';
+import { ArcError } from '../../core/index.js';
+import {
+  comparisonText,
+  fitOwn,
+  foldsOf,
+  type LabelledRun,
+  ownRuns,
+  recordedWindows,
+  type TruthRun,
+  truthRuns,
+} from '../../evaluate/index.js';
+import type { FeatureSet } from '../../features/index.js';
+import { openRecording, type ReadOptions } from '../../recording/index.js';
+import { placeOf, readLabelTable, remarksOn } from '../evaluate/read-labels.js';
+import { sayError } from '../failure.js';
+import { ffmpegDecoder } from '../ffmpeg-decoder.js';
+import { openFileSource } from '../file-source.js';
+import { readReading } from '../flags/reading-flags.js';
+import { loadShippedModel } from '../shipped-models.js';
+import { fileSink } from '../sink.js';
+import { type FitFlags, needed } from './flags.js';
+
+/** Windows of one kind of recording. */
+interface Kind {
+  featureSet: FeatureSet;
+  runs: LabelledRun[];
+}
+
+/**
+ * Fits a model on a lab's own labelled recordings and says how it does beside the shipped one.
+ * A recording that cannot be read is said and left out.
+ *
+ * @throws ArcError for wrong use and for too little to learn from
+ */
+export async function fitFromLabels(flags: FitFlags): Promise<void> {
+  const path = needed(flags, 'from', '--from');
+  const out = needed(flags, 'out', '--out');
+  const reading = readReading(flags);
+  const table = await readLabelTable(path);
+  const truths = truthRuns(table.rows);
+  const folds = foldsOf(truths);
+  const sink = await fileSink(out, flags['overwrite'] === true);
+  let done = false;
+  try {
+    for (const remark of remarksOn(table)) process.stderr.write(`${remark}\n`);
+    const { kinds, lost } = await readAll(path, truths, folds, reading);
+    const { featureSet, runs } = oneKind(kinds, flags['set']);
+    process.stderr.write(`fitting "${featureSet.id}" on ${runs.length} labelled runs\n`);
+    const shipped = parseModel(await loadShippedModel(featureSet.id), featureSet);
+    const { model, comparison } = fitOwn(featureSet, runs, shipped, basename(out, '.json'));
+    await sink.write(`${JSON.stringify(model)}\n`);
+    done = true;
+    process.stderr.write(comparisonText(comparison));
+    for (const note of model.training['notes'] as string[]) process.stderr.write(`${note}\n`);
+    if (lost > 0) process.exitCode = 1;
+  } finally {
+    await sink.close(done);
+  }
+  process.stdout.write(`${out}\n`);
+}
+
+async function readAll(
+  table: string,
+  truths: readonly TruthRun[],
+  folds: ReadonlyMap<string, string>,
+  reading: ReadOptions,
+): Promise<{ kinds: Kind[]; lost: number }> {
+  const kinds = new Map<string, Kind>();
+  let lost = 0;
+  for (const truth of truths) {
+    try {
+      const recorded = await readOne(placeOf(table, truth.file), reading);
+      const { featureSet } = recorded;
+      const kind = kinds.get(featureSet.id) ?? { featureSet, runs: [] };
+      kinds.set(featureSet.id, kind);
+      kind.runs.push(...ownRuns(truth, recorded, folds.get(truth.file)!));
+    } catch (error) {
+      lost++;
+      sayError(error, truth.file);
+    }
+  }
+  return { kinds: [...kinds.values()], lost };
+}
+
+async function readOne(path: string, reading: ReadOptions) {
+  const source = await openFileSource(path);
+  try {
+    const recording = await openRecording(source, reading, { decoders: [ffmpegDecoder()] });
+    try {
+      return await recordedWindows(recording, loadShippedModel);
+    } finally {
+      await recording.close?.();
+    }
+  } finally {
+    await source.close();
+  }
+}
+
+/** A model is for one kind of recording; with several, the user says which. */
+function oneKind(kinds: readonly Kind[], wanted: string | boolean | undefined): Kind {
+  const chosen = kinds.filter((kind) => wanted === undefined || kind.featureSet.id === wanted);
+  if (chosen[0] && chosen.length === 1) return chosen[0];
+  const counts = kinds.map((kind) => `${kind.featureSet.id} (${kind.runs.length} runs)`).join(', ');
+  throw new ArcError({
+    code: 'several-kinds',
+    what: `The labelled recordings are of these kinds: ${counts || 'none that could be read'}.`,
+    expected: 'one kind, as a model is for one',
+    todo: 'Choose one with --set, and fit the others by themselves.',
+  });
+}

@@ -1,0 +1,2 @@
+/** Recorded as `tool.host`: no name of a browser, so that results of different devices stay equal. */
+export const HOST_NAME = 'browser';

@@ -1,0 +1,89 @@
+import { ArcError, type Mode } from '../core/index.js';
+
+export const POLARITIES = ['dcep', 'dcen', 'ac'] as const;
+export type Polarity = (typeof POLARITIES)[number];
+
+export const VOLTS_AT = ['source', 'feeder', 'arc'] as const;
+export type VoltsAt = (typeof VOLTS_AT)[number];
+
+export const SOURCE_KINDS = ['steady', 'pulsed'] as const;
+export type SourceKind = (typeof SOURCE_KINDS)[number];
+
+const MODE_WORDS: Readonly<Record<string, Mode>> = {
+  'short-circuit': 'short-circuit',
+  'short-circuiting': 'short-circuit',
+  'short-arc': 'short-circuit',
+  short: 'short-circuit',
+  dip: 'short-circuit',
+  'gmaw-s': 'short-circuit',
+  d: 'short-circuit',
+  globular: 'globular',
+  g: 'globular',
+  spray: 'spray',
+  'axial-spray': 'spray',
+  s: 'spray',
+  'pulsed-spray': 'pulsed-spray',
+  pulsed: 'pulsed-spray',
+  pulse: 'pulsed-spray',
+  'gmaw-p': 'pulsed-spray',
+  p: 'pulsed-spray',
+};
+
+const POLARITY_WORDS: Readonly<Record<string, Polarity>> = {
+  dcep: 'dcep',
+  'dc+': 'dcep',
+  reverse: 'dcep',
+  dcen: 'dcen',
+  'dc-': 'dcen',
+  straight: 'dcen',
+  ac: 'ac',
+};
+
+const asIs = <T extends string>(words: readonly T[]): Readonly<Record<string, T>> =>
+  Object.fromEntries(words.map((word) => [word, word])) as Record<string, T>;
+
+/** The wanted mode from its usual names or its ISO 4063 letter. */
+export function parseExpectedMode(raw: string): Mode {
+  const text = raw.trim().toLowerCase().replaceAll(/[ _]/gu, '-');
+  if (/rotat|buried|stream|^b$/u.test(text)) {
+    throw new ArcError({
+      code: 'unsupported-mode',
+      what: `The wanted mode "${raw}" is not one this tool names.`,
+      expected: 'short-circuit, globular, spray, pulsed-spray, or unknown',
+      todo: 'Rotating spray and a buried arc are answered with "unsure", never with a label.',
+    });
+  }
+  return choose('wanted mode', raw, text, MODE_WORDS);
+}
+
+export function parsePolarity(raw: string): Polarity {
+  return choose('polarity', raw, raw.trim().toLowerCase(), POLARITY_WORDS);
+}
+
+export function parseVoltsAt(raw: string): VoltsAt {
+  return choose('place of the voltage', raw, raw.trim().toLowerCase(), asIs(VOLTS_AT));
+}
+
+export function parseSourceKind(raw: string): SourceKind {
+  return choose('source', raw, raw.trim().toLowerCase(), asIs(SOURCE_KINDS));
+}
+
+function choose<T extends string>(
+  name: string,
+  raw: string,
+  text: string,
+  words: Readonly<Record<string, T>>,
+): T {
+  const found = Object.hasOwn(words, text) ? words[text] : undefined;
+  if (found !== undefined) return found;
+  const known = [...new Set(Object.values(words))];
+  const near = Object.keys(words).find(
+    (word) => text.length > 2 && word.startsWith(text.slice(0, 3)),
+  );
+  throw new ArcError({
+    code: 'bad-choice',
+    what: `The ${name} "${raw}" is not known.`,
+    expected: `${known.join(', ')}, or unknown`,
+    todo: near === undefined ? 'Choose one of these.' : `Did you mean ${words[near]}?`,
+  });
+}

@@ -1,0 +1,102 @@
+import { ArcError } from '../core/index.js';
+import type { Sourced } from './sourced.js';
+
+/** Thermal efficiencies by process (ISO/TR 17671-1, EN 1011-1 by way of TWI's FAQ). */
+export const THERMAL_EFFICIENCY = {
+  saw: 1.0,
+  smaw: 0.8,
+  fcaw: 0.8,
+  gmaw: 0.8,
+  gtaw: 0.6,
+  paw: 0.6,
+  source: 'TWI FAQ (ISO/TR 17671-1, EN 1011-1)',
+  certainty: 'F',
+} as const satisfies Sourced & Record<string, number | string>;
+
+/** What a meter's product of means may miss, in words. */
+export const HEAT_INPUT_NOTE =
+  'For waveform-controlled sources the product of mean volts and mean amperes may be off by up to ' +
+  '30 % either way (Sperko 2010); use the instantaneous power, sampled some 10 000 times a second ' +
+  '(Melfi, Welding J. 2010). In axial spray the difference is small.';
+
+/** Arc energy in kJ/mm from mean volts, mean amperes and travel speed in mm/min (method A). */
+export function arcEnergy(meanV: number, meanA: number, travelMmPerMin: number): number {
+  positive('travel speed', travelMmPerMin, 'mm/min');
+  return (meanV * meanA * 60) / (1000 * travelMmPerMin);
+}
+
+/** Heat input in kJ/mm: arc energy times the thermal efficiency, 0.8 for gas metal arc. */
+export function heatInput(
+  arcEnergyKjPerMm: number,
+  efficiency: number = THERMAL_EFFICIENCY.gmaw,
+): number {
+  return efficiency * arcEnergyKjPerMm;
+}
+
+/** Power figures of a trace. */
+export interface TracePower {
+  /** Mean of the products `v·i`, W. */
+  meanPowerW: number;
+  /** Energy over the trace, J. */
+  energyJ: number;
+  durationS: number;
+  /** Product of the means, W: what two averaging meters would give. */
+  productOfMeansW: number;
+}
+
+/** Instantaneous power of a voltage and current trace of equal length; an empty one is an error. */
+export function tracePower(
+  voltageV: Float64Array,
+  currentA: Float64Array,
+  sampleRateHz: number,
+): TracePower {
+  positive('sample rate', sampleRateHz, 'Hz');
+  if (voltageV.length !== currentA.length || voltageV.length === 0) {
+    throw new ArcError({
+      code: 'bad-trace',
+      what: `The trace has ${voltageV.length} voltage and ${currentA.length} current samples.`,
+      expected: 'as many of one as of the other, and at least one',
+      todo: 'Give both channels of the same recording.',
+    });
+  }
+  let product = 0;
+  let volts = 0;
+  let amps = 0;
+  for (const [i, v] of voltageV.entries()) {
+    const a = currentA[i]!;
+    product += v * a;
+    volts += v;
+    amps += a;
+  }
+  const count = voltageV.length;
+  const durationS = count / sampleRateHz;
+  const meanPowerW = product / count;
+  return {
+    meanPowerW,
+    energyJ: meanPowerW * durationS,
+    durationS,
+    productOfMeansW: (volts / count) * (amps / count),
+  };
+}
+
+/** Method B: instantaneous energy over the length of the bead, kJ/mm. */
+export function energyPerLength(energyJ: number, beadLengthMm: number): number {
+  positive('bead length', beadLengthMm, 'mm');
+  return energyJ / 1000 / beadLengthMm;
+}
+
+/** Method C: mean instantaneous power over the travel speed, kJ/mm. */
+export function powerPerSpeed(meanPowerW: number, travelMmPerMin: number): number {
+  positive('travel speed', travelMmPerMin, 'mm/min');
+  return (meanPowerW * 60) / (1000 * travelMmPerMin);
+}
+
+function positive(name: string, value: number, unit: string): void {
+  if (value > 0 && Number.isFinite(value)) return;
+  throw new ArcError({
+    code: 'bad-heat-input',
+    what: `The ${name} is ${value} ${unit}.`,
+    expected: `a ${name} above 0 ${unit}`,
+    todo: 'Check the value.',
+  });
+}

@@ -1,0 +1,110 @@
+import * as z from 'zod';
+import { ArcError, MODES, type Note } from '../core/index.js';
+import {
+  POLARITIES,
+  parseExpectedMode,
+  parsePolarity,
+  parseSourceKind,
+  parseVoltsAt,
+  SOURCE_KINDS,
+  VOLTS_AT,
+} from './choices.js';
+import type { Gas } from './gas.js';
+import { parseGas } from './gas-parse.js';
+import * as rules from './quantities.js';
+import { parseQuantity, type QuantityRule } from './quantity.js';
+import { checkPairs } from './setup-pairs.js';
+import { rawValues } from './setup-raw.js';
+import { parseWireMaterial, WIRE_MATERIALS } from './wire-words.js';
+
+const number = z.number().finite().nullable();
+
+/** What the user stated, in base units. Null means not stated, or stated as unknown. */
+export const setupSchema = z.object({
+  wireDiameterMm: number,
+  wireMaterial: z.enum(WIRE_MATERIALS).nullable(),
+  gas: z.custom<Gas>().nullable(),
+  setVoltageV: number,
+  /** Where the set voltage holds; null is not "at the source" but "not said". */
+  voltsAt: z.enum(VOLTS_AT).nullable(),
+  wireFeedMPerMin: number,
+  expectedMode: z.enum(MODES).nullable(),
+  /** Wire from the contact tip to the arc, mm. */
+  stickOutMm: number,
+  polarity: z.enum(POLARITIES).nullable(),
+  source: z.enum(SOURCE_KINDS).nullable(),
+  sourceVoltsV: number,
+  feederVoltsV: number,
+  arcVoltsV: number,
+  measuredCurrentA: number,
+  traceVoltsAt: z.enum(VOLTS_AT).nullable(),
+  sourceSlopeVPer100A: number,
+  cableLengthM: number,
+  travelSpeedMmPerMin: number,
+  plateMm: number,
+  /** Readings that took the common meaning of the user's words. */
+  notes: z.array(z.object({ code: z.string(), message: z.string() })),
+  /** Keys the user stated as unknown. */
+  unknown: z.array(z.string()),
+});
+
+export type Setup = z.infer<typeof setupSchema>;
+
+/**
+ * Reads what the user stated, keyed as in `SETUP_OPTIONS` (`wireDiameter`, `wire-diameter` and
+ * `--wire-diameter` are the same key). Anything may be `unknown`. An empty record gives a set-up
+ * with nothing known. Unknown keys, impossible values, contradictions, cored wire and impossible
+ * pairs are {@link ArcError}s that guess the mistake.
+ */
+export function parseSetup(raw: Readonly<Record<string, string | number>>): Setup {
+  const { values, unknown } = rawValues(raw);
+  const words = <T>(key: string, parse: (text: string) => T): T | null => {
+    const value = values.get(key);
+    return value === undefined ? null : parse(String(value));
+  };
+  const quantity = (key: string, rule: QuantityRule): number | null => {
+    const value = values.get(key);
+    return value === undefined ? null : parseQuantity(value, rule);
+  };
+  const gas = words('gas', parseGas);
+  const notes: Note[] = [];
+  if (gas !== null && gas.assumption !== null) {
+    notes.push({ code: 'gas-read-as', message: gas.assumption });
+  }
+  const setup: Setup = {
+    wireDiameterMm: quantity('wireDiameter', rules.WIRE_DIAMETER),
+    wireMaterial: words('wireMaterial', parseWireMaterial),
+    gas,
+    setVoltageV: quantity('setVoltage', rules.SET_VOLTAGE),
+    voltsAt: words('voltsAt', parseVoltsAt),
+    wireFeedMPerMin: quantity('wireFeed', rules.WIRE_FEED),
+    expectedMode: words('expect', parseExpectedMode),
+    stickOutMm: quantity('stickOut', rules.STICK_OUT),
+    polarity: words('polarity', parsePolarity),
+    source: words('source', parseSourceKind),
+    sourceVoltsV: quantity('sourceVolts', rules.MEASURED_VOLTAGE),
+    feederVoltsV: quantity('feederVolts', rules.MEASURED_VOLTAGE),
+    arcVoltsV: quantity('arcVolts', rules.MEASURED_VOLTAGE),
+    measuredCurrentA: quantity('measuredCurrent', rules.CURRENT),
+    traceVoltsAt: words('traceVoltsAt', parseVoltsAt),
+    sourceSlopeVPer100A: quantity('sourceSlope', rules.SOURCE_SLOPE),
+    cableLengthM: quantity('cableLength', rules.CABLE_LENGTH),
+    travelSpeedMmPerMin: quantity('travelSpeed', rules.TRAVEL_SPEED),
+    plateMm: quantity('plate', rules.PLATE_THICKNESS),
+    notes,
+    unknown,
+  };
+  notes.push(...checkPairs(setup));
+  return validated(setup);
+}
+
+function validated(setup: Setup): Setup {
+  const checked = setupSchema.safeParse(setup);
+  if (checked.success) return setup;
+  throw new ArcError({
+    code: 'bad-setup',
+    what: `The set-up does not hold together: ${z.prettifyError(checked.error)}.`,
+    expected: 'finite numbers and known words',
+    todo: 'Check the values given.',
+  });
+}

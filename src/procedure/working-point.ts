@@ -1,0 +1,124 @@
+import { currentRangeForFeed } from './melting.js';
+import type { WorkingPoint } from './permits.js';
+import type { Setup } from './setup.js';
+import { type Range, range, rangeText } from './sourced.js';
+import { feederVoltage } from './voltage-drop.js';
+
+/** Currents taken for the losses where neither current nor feed is known, A. */
+const ANY_CURRENT: Range = { min: 80, max: 350 };
+/** What two honest meters differ by. */
+const METER_V = 0.3;
+const METER_SHARE = 0.02;
+
+/** A working point with the words for where each part comes from. */
+export interface KnownPoint extends WorkingPoint {
+  /** Which voltage was taken and how it came to the feeder; null where none is known. */
+  voltageFrom: string | null;
+  currentFrom: string | null;
+  /** True where a measured voltage was used, not a set one. */
+  voltageMeasured: boolean;
+  currentMeasured: boolean;
+}
+
+/** What a recording measured of itself. */
+export interface Measured {
+  meanVoltageV: number | null;
+  meanCurrentA: number | null;
+}
+
+const NOTHING: Measured = { meanVoltageV: null, meanCurrentA: null };
+
+/**
+ * The best-known working point: measured volts before set ones, brought to the feeder; measured
+ * amperes before those the feed draws. Each part is null where nothing is known of it.
+ */
+export function workingPoint(setup: Setup, measured: Measured = NOTHING): KnownPoint {
+  const current = currentOf(setup, measured);
+  const voltage = voltageOf(setup, measured, current?.currentA ?? ANY_CURRENT);
+  return {
+    voltageV: voltage?.voltageV ?? null,
+    voltageFrom: voltage?.from ?? null,
+    voltageMeasured: voltage?.measured ?? false,
+    currentA: current?.currentA ?? null,
+    currentFrom: current?.from ?? null,
+    currentMeasured: current?.measured ?? false,
+  };
+}
+
+/** Current the stated feed should draw; null without feed and diameter. */
+export function currentFromFeed(setup: Setup): Range | null {
+  const { wireDiameterMm, wireFeedMPerMin, wireMaterial, stickOutMm, polarity } = setup;
+  if (wireDiameterMm === null || wireFeedMPerMin === null) return null;
+  const wire = {
+    material: wireMaterial ?? 'carbon-steel',
+    diameterMm: wireDiameterMm,
+    stickOutMm,
+    ...(polarity === null ? {} : { polarity }),
+  };
+  return currentRangeForFeed(wire, wireFeedMPerMin);
+}
+
+interface PartOfPoint {
+  from: string;
+  measured: boolean;
+}
+
+function currentOf(
+  setup: Setup,
+  { meanCurrentA }: Measured,
+): (PartOfPoint & { currentA: Range }) | null {
+  const amps = setup.measuredCurrentA ?? meanCurrentA;
+  if (amps !== null) {
+    const currentA = range(amps * (1 - METER_SHARE), amps * (1 + METER_SHARE));
+    return { currentA, from: `${Math.round(amps)} A measured`, measured: true };
+  }
+  const currentA = currentFromFeed(setup);
+  if (currentA === null) return null;
+  const from = `${rangeText(currentA, 0)} A estimated from the wire feed`;
+  return { currentA, from, measured: false };
+}
+
+/**
+ * Least width on each side of a set voltage, V: tables of one maker differ by 2–3 V at the same
+ * current, and rarely say whether they mean set, terminal or arc volts.
+ */
+const TABLE_SPREAD: Range = { min: 2.5, max: 1 };
+
+/** Volts to compare for the set voltage alone, losses left open; null where none was stated. */
+export function setVoltageAtFeeder(setup: Setup, currentA: Range | null): Range | null {
+  const { setVoltageV, voltsAt } = setup;
+  if (setVoltageV === null) return null;
+  if (voltsAt === 'feeder' || voltsAt === 'arc') {
+    const at = feederVoltage(setVoltageV, voltsAt, currentA ?? ANY_CURRENT, setup);
+    return range(at.min - TABLE_SPREAD.max, at.max + TABLE_SPREAD.max);
+  }
+  const at = feederVoltage(setVoltageV, 'set', currentA ?? ANY_CURRENT, setup);
+  return range(
+    Math.min(at.min, setVoltageV - TABLE_SPREAD.min),
+    Math.max(at.max, setVoltageV) + TABLE_SPREAD.max,
+  );
+}
+
+function voltageOf(
+  setup: Setup,
+  { meanVoltageV }: Measured,
+  currentA: Range,
+): (PartOfPoint & { voltageV: Range }) | null {
+  const measured = (volts: number, place: 'source' | 'feeder' | 'arc' | 'unknown', who: string) => {
+    const at = feederVoltage(volts, place, currentA, setup);
+    const voltageV = range(at.min - METER_V, at.max + METER_V);
+    const where = place === 'unknown' ? 'at a place not stated' : `at the ${place}`;
+    return { voltageV, from: `${volts.toFixed(1)} V ${who} ${where}`, measured: true };
+  };
+  // As near the arc as practicable (ISO/TR 18491): a loss in the gun shows nowhere else.
+  if (setup.arcVoltsV !== null) return measured(setup.arcVoltsV, 'arc', 'measured');
+  if (setup.feederVoltsV !== null) return measured(setup.feederVoltsV, 'feeder', 'measured');
+  if (meanVoltageV !== null) {
+    return measured(meanVoltageV, setup.traceVoltsAt ?? 'unknown', 'mean of the trace');
+  }
+  if (setup.sourceVoltsV !== null) return measured(setup.sourceVoltsV, 'source', 'measured');
+  const voltageV = setVoltageAtFeeder(setup, currentA);
+  if (voltageV === null) return null;
+  const from = `${setup.setVoltageV} V set, taken as ${rangeText(voltageV)} V at the feeder`;
+  return { voltageV, from, measured: false };
+}

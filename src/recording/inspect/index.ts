@@ -1,0 +1,3 @@
+export type { SeriesFigures } from './figures.js';
+export { inspectRecording } from './inspect.js';
+export type { InspectedSeries, Inspection } from './inspection.js';

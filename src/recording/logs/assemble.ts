@@ -1,0 +1,133 @@
+import { ArcError } from '../../core/index.js';
+import type { Channel, ReadOptions, Recording, SampleBlock } from '../types.js';
+import { chooseColumns } from './choose-columns.js';
+import { createGapFiller, refuseMostlyMissing } from './fill.js';
+import { checkRate, untimedRate } from './rate.js';
+import { samplingNotes } from './sampling-notes.js';
+import { factorOf, refuseIdleScale } from './scale.js';
+import { emptyFigures, observe, suspectMistakes } from './suspicion.js';
+import type { LogTable } from './table.js';
+import { type GriddedRows, timedRows } from './timed-rows.js';
+
+/**
+ * Makes a recording out of a table: columns chosen, scaled to volts and amperes, put in order and on a
+ * uniform time base. Memory is bounded whatever the length.
+ *
+ * @throws ArcError for everything that cannot be read honestly.
+ */
+export async function assembleRecording(table: LogTable, options: ReadOptions): Promise<Recording> {
+  if (options.sampleRateHz !== undefined) checkRate(options.sampleRateHz, 'As stated');
+  const choice = chooseColumns(table, options);
+  table.notes.push(...choice.notes);
+  const channels: Channel[] = [];
+  const factors: number[] = [];
+  const wanted: number[] = [];
+  for (const quantity of ['voltage', 'current'] as const) {
+    const pick = choice[quantity];
+    if (pick === undefined) continue;
+    const unit = quantity === 'voltage' ? 'V' : 'A';
+    channels.push({ name: pick.column.name, quantity, unit });
+    factors.push(factorOf(pick, quantity, options, table.notes));
+    wanted.push(pick.index);
+  }
+  refuseIdleScale(
+    options,
+    channels.map(({ quantity }) => quantity),
+  );
+  const rows =
+    choice.time === undefined
+      ? untimedRows(table, wanted, options)
+      : await timedRows(table, choice.time, wanted, options.sampleRateHz);
+  checkRate(rows.rateHz, table.fileName);
+  table.notes.push(...samplingNotes(rows.rateHz));
+  const known = choice.time === undefined ? table.rowsOf?.(wanted) : undefined;
+  return {
+    kind: 'electrical',
+    format: table.format,
+    sampleRateHz: rows.rateHz,
+    channels,
+    ...(known === undefined ? {} : { expectedSamples: known }),
+    notes: table.notes,
+    blocks: () => finishBlocks(rows, factors, channels, table),
+  };
+}
+
+function untimedRows(
+  table: LogTable,
+  wanted: readonly number[],
+  options: ReadOptions,
+): GriddedRows {
+  const pieces = async function* (): AsyncGenerator<Float64Array[]> {
+    for await (const chunk of table.read(wanted)) {
+      yield chunk.columns.map((column) => column.slice(0, chunk.rows));
+    }
+  };
+  return {
+    rateHz: untimedRate(table, options.sampleRateHz),
+    pieces: pieces(),
+    closing: () => [],
+  };
+}
+
+/** Scales, fills what is missing, and says at the end what was noticed. */
+async function* finishBlocks(
+  rows: GriddedRows,
+  factors: readonly number[],
+  channels: readonly Channel[],
+  table: LogTable,
+): AsyncGenerator<SampleBlock> {
+  const filler = createGapFiller(channels.length, rows.rateHz);
+  const figures = channels.map(emptyFigures);
+  let startSample = 0;
+  const emit = (samples: Float64Array[]): SampleBlock => {
+    samples.forEach((channel, c) => {
+      observe(figures[c]!, channel);
+    });
+    const block = { startSample, channels: samples };
+    startSample += samples[0]?.length ?? 0;
+    return block;
+  };
+  for await (const piece of rows.pieces) {
+    piece.forEach((samples, c) => {
+      multiply(samples, factors[c] as number);
+    });
+    const filled = filler.push(piece);
+    if ((filled[0]?.length ?? 0) > 0) yield emit(filled);
+  }
+  const rest = filler.flush();
+  if ((rest[0]?.length ?? 0) > 0) yield emit(rest);
+  if (startSample === 0) throw noSamples(table.fileName);
+  const { bridged, zeroed } = filler;
+  refuseMostlyMissing(table.fileName, bridged + zeroed, startSample * channels.length);
+  table.notes.push(...rows.closing(), ...fillNotes(bridged, zeroed, startSample * channels.length));
+  table.notes.push(...suspectMistakes(channels, figures));
+}
+
+function multiply(samples: Float64Array, factor: number): void {
+  if (factor === 1) return;
+  for (let i = 0; i < samples.length; i++) samples[i] = (samples[i] as number) * factor;
+}
+
+function fillNotes(
+  bridged: number,
+  zeroed: number,
+  all: number,
+): { code: string; message: string }[] {
+  if (bridged + zeroed === 0) return [];
+  const share = (100 * (bridged + zeroed)) / all;
+  return [
+    {
+      code: 'filled',
+      message: `${bridged + zeroed} values (${share.toPrecision(2)} %) were missing or not finite: ${bridged} bridged by straight lines, ${zeroed} set to 0 because nothing is known there.`,
+    },
+  ];
+}
+
+function noSamples(fileName: string): ArcError {
+  return new ArcError({
+    code: 'no-rows',
+    what: `${fileName} holds no samples.`,
+    expected: 'rows of numbers',
+    todo: 'Check that the export holds the trace itself.',
+  });
+}

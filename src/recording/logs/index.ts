@@ -1,0 +1,4 @@
+export { type ColumnChoice, chooseColumns } from './choose-columns.js';
+export { LOG_READERS } from './readers.js';
+export type { LogColumn, LogTable, RowChunk } from './table.js';
+export type { TableReader } from './table-reader.js';

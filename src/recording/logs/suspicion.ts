@@ -1,0 +1,134 @@
+import type { Note } from '../../core/index.js';
+import type { Channel } from '../types.js';
+
+/** Running figures of one channel. */
+export interface ChannelFigures {
+  count: number;
+  sum: number;
+  min: number;
+  max: number;
+}
+
+export function emptyFigures(): ChannelFigures {
+  return { count: 0, sum: 0, min: Number.POSITIVE_INFINITY, max: Number.NEGATIVE_INFINITY };
+}
+
+/** Adds samples to the figures. */
+export function observe(figures: ChannelFigures, samples: Float64Array): void {
+  let { sum, min, max } = figures;
+  for (let i = 0; i < samples.length; i++) {
+    const value = samples[i] as number;
+    sum += value;
+    if (value < min) min = value;
+    if (value > max) max = value;
+  }
+  figures.sum = sum;
+  figures.min = min;
+  figures.max = max;
+  figures.count += samples.length;
+}
+
+/**
+ * Usual mistakes that the figures give away: millivolts taken for volts, a missing divider or shunt
+ * factor, channels or polarity swapped. They are named and nothing is repaired, because a guess would
+ * change the evidence. The limits are common practice, no source: arcs burn at some 10 to 45 V and 20 to
+ * 600 A, and open-circuit voltage stays below about 115 V.
+ */
+export function suspectMistakes(
+  channels: readonly Channel[],
+  figures: readonly ChannelFigures[],
+): Note[] {
+  const of = (quantity: string): ChannelFigures | undefined => {
+    const found = figures[channels.findIndex((channel) => channel.quantity === quantity)];
+    return found !== undefined && found.count > 0 ? found : undefined;
+  };
+  const voltage = of('voltage');
+  const current = of('current');
+  const swapped = voltage && current ? suspectSwap(voltage, current) : undefined;
+  if (swapped !== undefined) return [swapped];
+  return [
+    ...(voltage ? suspectVoltage(voltage) : []),
+    ...(current ? suspectCurrent(current, voltage) : []),
+  ];
+}
+
+function suspectSwap(voltage: ChannelFigures, current: ChannelFigures): Note | undefined {
+  const volts = Math.abs(mean(voltage));
+  const amperes = Math.abs(mean(current));
+  if (volts < 60 || volts > 800 || amperes < 8 || amperes > 50 || peak(voltage) < 115)
+    return undefined;
+  return {
+    code: 'swapped-channels',
+    message: `The voltage averages ${say(volts)} V and the current ${say(amperes)} A: it looks as if the two columns were swapped. They were read as they are; state the columns to change that.`,
+  };
+}
+
+function suspectVoltage(voltage: ChannelFigures): Note[] {
+  const notes: Note[] = [];
+  const average = mean(voltage);
+  const largest = peak(voltage);
+  if (largest >= 2000) {
+    notes.push({
+      code: 'voltage-too-high',
+      message: `The voltage reaches ${say(largest)} V: it looks like millivolts taken for volts. It was read as it is; state a voltage scale of 0.001 if so.`,
+    });
+  } else if (largest >= 160) {
+    notes.push({
+      code: 'voltage-too-high',
+      message: `The voltage reaches ${say(largest)} V, more than a welding source gives: a wrong scale, or a column that holds something else?`,
+    });
+  } else if (largest < 0.3 && largest > 0.005) {
+    notes.push({
+      code: 'voltage-too-low',
+      message: `The voltage stays below ${say(largest)} V: kilovolts taken for volts, or a probe factor that is missing? State a voltage scale (1000 for kilovolts) if so.`,
+    });
+  } else if (largest < 10 && largest > 0.005) {
+    notes.push({
+      code: 'voltage-too-low',
+      message: `The voltage stays below ${say(largest)} V, where no arc burns: a divider or probe factor (often 10) seems to be missing. State a voltage scale if so.`,
+    });
+  }
+  if (average < 0 && -voltage.min > 2 * Math.max(0, voltage.max)) {
+    notes.push({
+      code: 'negative-voltage',
+      message: `The voltage averages ${say(average)} V: swapped polarity of the probe, or electrode negative. It was read as it is; state a negative voltage scale to turn it over.`,
+    });
+  }
+  return notes;
+}
+
+function suspectCurrent(current: ChannelFigures, voltage: ChannelFigures | undefined): Note[] {
+  const notes: Note[] = [];
+  const average = mean(current);
+  const largest = peak(current);
+  if (largest >= 5000) {
+    notes.push({
+      code: 'current-too-high',
+      message: `The current reaches ${say(largest)} A: it looks like milliamperes taken for amperes. It was read as it is; state a current scale of 0.001 if so.`,
+    });
+  } else if (largest < 12 && largest > 0.001 && (voltage === undefined || peak(voltage) >= 10)) {
+    notes.push({
+      code: 'current-too-low',
+      message: `The current stays below ${say(largest)} A, too little for this process: the volts of a shunt or Hall sensor, or kiloamperes? State a current scale (amperes per unit) if so.`,
+    });
+  }
+  if (average < 0 && -current.min > 2 * Math.max(0, current.max)) {
+    notes.push({
+      code: 'negative-current',
+      message: `The current averages ${say(average)} A: the clamp faces the other way, or the electrode is negative. It was read as it is; state a negative current scale to turn it over.`,
+    });
+  }
+  return notes;
+}
+
+function mean(figures: ChannelFigures): number {
+  return figures.sum / figures.count;
+}
+
+function peak(figures: ChannelFigures): number {
+  return Math.max(Math.abs(figures.min), Math.abs(figures.max));
+}
+
+function say(value: number): string {
+  return String(Number(value.toPrecision(4)));
+}

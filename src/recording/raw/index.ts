@@ -1,0 +1,2 @@
+export { parseRawFormat, type RawFormat } from './format.js';
+export { openRaw } from './open.js';

@@ -1,0 +1,76 @@
+/** Colours of light and dark; four hues that colour-blind people tell apart, always beside place, pattern or letter. */
+const LIGHT = `
+--paper:#faf9f5;--card:#ffffff;--ink:#1c2126;--soft:#555d66;--line:#d9d7cf;--grid:#e8e6df;
+--gap:#efede6;--arc:#f4f1e4;--link:#0b5a8a;
+--short-circuit:#17639c;--globular:#9a5b00;--spray:#a3246b;--pulsed-spray:#0f7a5c;--none:#6a6f75;
+--good:#17663f;--bad:#a01c1c;--doubt:#855400;--volt:#17639c;--amp:#a3246b;--sound:#3a4a56`;
+const DARK = `
+--paper:#14181c;--card:#1b2025;--ink:#e9e7e1;--soft:#a9b0b7;--line:#3a4148;--grid:#2a3036;
+--gap:#20262b;--arc:#23261f;--link:#7cc0ec;
+--short-circuit:#6cb4ea;--globular:#e2a548;--spray:#ee86bb;--pulsed-spray:#5fcfa8;--none:#9aa1a8;
+--good:#6fcf9a;--bad:#ff9488;--doubt:#e6b45c;--volt:#6cb4ea;--amp:#ee86bb;--sound:#b9c6cf`;
+
+/** Custom properties: `light` alone for single figures, which stand on white paper. */
+export function palette(kind: 'light' | 'both'): string {
+  const light = `:root{color-scheme:light;${LIGHT}}`;
+  if (kind === 'light') return light;
+  return `${light}@media screen and (prefers-color-scheme:dark){:root{color-scheme:dark;${DARK}}}`;
+}
+
+/** How pictures look, in a page and standing alone. */
+export const CHART_STYLE = `
+.chart{display:block;width:100%;height:auto;font-family:system-ui,-apple-system,"Segoe UI",Roboto,"DejaVu Sans",sans-serif;font-size:11px}
+.chart text{fill:var(--ink)}
+.chart .tick,.chart .label,.chart .row-name,.chart .lane-name,.chart .zone-name{fill:var(--soft)}
+.chart .tick{font-variant-numeric:tabular-nums}
+.chart .row-name,.chart .lane-name,.chart .zone-name,.chart .band-letter{paint-order:stroke;stroke:var(--card);stroke-width:3px;stroke-linejoin:round}
+.chart .lane-letter,.chart .band-letter,.chart .run-name{font-weight:700}
+.chart .lane-letter{font-size:13px}
+.chart .value{font-size:12px;paint-order:stroke;stroke:var(--card);stroke-width:3px;stroke-linejoin:round}
+.grid{stroke:var(--grid);stroke-width:1}
+.axis{stroke:var(--soft);stroke-width:1}
+.no-arc{fill:var(--gap)}
+.arc-on{fill:var(--arc)}
+.plate{fill:var(--card)}
+.mode-short-circuit{--hue:var(--short-circuit)}
+.mode-globular{--hue:var(--globular)}
+.mode-spray{--hue:var(--spray)}
+.mode-pulsed-spray{--hue:var(--pulsed-spray)}
+.mode-none{--hue:var(--none)}
+pattern .ink{fill:var(--hue)}
+pattern .ink-line{stroke:var(--hue);stroke-width:1.8;fill:none}
+pattern .ground{fill:var(--hue);fill-opacity:.22}
+pattern.mode-none .ground{fill-opacity:.08}
+pattern.mode-none .ink-line{stroke-width:1;stroke-opacity:.55}
+.block{stroke:var(--hue);stroke-width:1.2}
+.belief-ground{fill:none;stroke:var(--card);stroke-width:3}
+.belief{fill:none;stroke:var(--ink);stroke-width:1;stroke-opacity:.85}
+.trace{fill:none;stroke-width:1;stroke-linejoin:round;vector-effect:non-scaling-stroke}
+.trace.dim{stroke-opacity:.3}
+.trace-voltage{stroke:var(--volt)}
+.trace-current{stroke:var(--amp)}
+.trace-sound{stroke:var(--sound)}
+.rate{fill:none;stroke:var(--ink);stroke-width:2}
+.mark-short{fill:var(--ink)}
+.mark-drop{fill:var(--globular);stroke:var(--ink);stroke-width:.6}
+.mark-density{stroke:var(--ink);stroke-width:1.6;fill:none}
+.bar{stroke:var(--ink);stroke-width:.6}
+.bar-arc{fill:var(--soft);fill-opacity:.38}
+.bar-short{fill:var(--ink)}
+.spread{fill:var(--soft);fill-opacity:.25}
+.curve{fill:none;stroke:var(--ink);stroke-width:1.6;stroke-linejoin:round}
+.curve.trace-voltage{stroke:var(--volt)}
+.curve.trace-current{stroke:var(--amp)}
+.reference{stroke:var(--soft);stroke-dasharray:2 3}
+.mains{stroke:var(--soft);stroke-dasharray:1 4}
+.fundamental{stroke:var(--spray);stroke-width:1.4}
+.fundamental-head{fill:var(--spray)}
+.phase-arc{fill:none;stroke:var(--volt);stroke-width:1}
+.phase-short-circuit{fill:var(--ink)}
+.phase-just-after{fill:var(--globular)}
+.band-box{stroke:var(--hue);stroke-width:1.4;fill-opacity:.16}
+.band-letter{fill:var(--hue)!important}
+.zone{fill-opacity:.8}
+.run-box{fill:var(--ink);fill-opacity:.1;stroke:var(--ink);stroke-width:2;stroke-dasharray:5 3}
+.run-cross{stroke:var(--ink);stroke-width:3;fill:none}
+`;

@@ -1,0 +1,2 @@
+export { enliven } from './enliven.js';
+export { wavBlob } from './wav-blob.js';

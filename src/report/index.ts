@@ -1,0 +1,15 @@
+export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
+export { jsonText } from './json.js';
+export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
+export { sayLeaning, sayRates, sayWhere } from './sentences.js';
+export { cautionLines, cautionsOf, type TerminalOptions, terminalText } from './terminal.js';
+export type { EventRates } from './timeline-bar.js';
+export {
+  CONFIDENCE_WORDS,
+  figure,
+  MODE_WORDS,
+  percent,
+  plain,
+  sayConfidence,
+  sayTime,
+} from './words.js';

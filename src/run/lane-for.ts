@@ -1,0 +1,26 @@
+import { ArcError } from '../core/index.js';
+import { createElectricalLane, createSoundLane, type Lane } from '../features/index.js';
+import type { Recording } from '../recording/index.js';
+
+/** The lane that fits what was recorded; `perStretch` for figures of each stretch apart. */
+export function laneFor(
+  recording: Pick<Recording, 'kind' | 'sampleRateHz' | 'channels'>,
+  perStretch = false,
+): Lane {
+  if (recording.kind === 'sound') return createSoundLane(recording.sampleRateHz);
+  const hasVoltage = recording.channels.some((channel) => channel.quantity === 'voltage');
+  const hasCurrent = recording.channels.some((channel) => channel.quantity === 'current');
+  if (!hasVoltage && !hasCurrent)
+    throw new ArcError({
+      code: 'no-electrical-channel',
+      what: 'The recording holds neither a voltage nor a current.',
+      expected: 'a voltage channel, a current channel, or both',
+      todo: 'Name the channels with --channel voltage=1,current=2 and state their --scale.',
+    });
+  return createElectricalLane({
+    sampleRateHz: recording.sampleRateHz,
+    hasVoltage,
+    hasCurrent,
+    perStretch,
+  });
+}

@@ -1,0 +1,14 @@
+export { BiquadCascade, type BiquadCoefficients, butterworth } from './biquad.js';
+export { RealFft } from './fft.js';
+export { runningMedian } from './running-median.js';
+export { selectRank } from './select.js';
+export {
+  coefficientOfVariation,
+  mean,
+  median,
+  medianAbsoluteDeviation,
+  quantile,
+  quantileOfSorted,
+  standardDeviation,
+} from './statistics.js';
+export { hannWindow, windowEnergy } from './window.js';

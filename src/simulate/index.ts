@@ -1,0 +1,23 @@
+export {
+  ACOUSTIC_FAMILIES,
+  type AcousticFamily,
+  type AcousticScenario,
+  drawAcoustics,
+} from './acoustic.js';
+export { simulateArc } from './arc.js';
+export {
+  type DegradeOptions,
+  degradeSound,
+  inBand,
+  SNR_BAND_HZ,
+  type SoundChain,
+} from './degrade.js';
+export { type DrawOptions, drawScenario } from './draw.js';
+export { CHAIN_FAMILIES, type ChainFamily, type ChainOptions, drawChain } from './draw-chain.js';
+export { ELECTRICAL_FAMILIES, type ElectricalFamily } from './families.js';
+export { makeNoise, NOISE_GROUPS, NOISE_KINDS, type NoiseKind } from './noise.js';
+export { DEAD_TRACE_KINDS, NON_ARC_SOUNDS, type NonArc, simulateNonArc } from './non-arc.js';
+export { publishedDipCase } from './presets.js';
+export type * from './run.js';
+export type * from './scenario.js';
+export { MONOPOLE_AT_1M, SOUND_SPEED, simulateSound } from './sound.js';

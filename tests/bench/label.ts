@@ -1,0 +1,77 @@
+/**
+ * Labels short simulated recordings with one thread and with two, and prints both rates and their
+ * quotient; the goal is 1.8 on two free processors. Both tables must be equal byte for byte. Run after a
+ * build, from the root: `npx esbuild tests/bench/label.ts --bundle --platform=node --format=esm
+ * --packages=external --outfile=dist/bench-label.mjs` and `node dist/bench-label.mjs [recordings]`.
+ */
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { loadavg, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createRandom } from '../../src/core/index.js';
+import { writeWav } from '../../src/recording/index.js';
+import {
+  ACOUSTIC_FAMILIES,
+  drawAcoustics,
+  drawScenario,
+  ELECTRICAL_FAMILIES,
+  simulateArc,
+  simulateSound,
+} from '../../src/simulate/index.js';
+
+const COUNT = Number(process.argv[2] ?? 400);
+/** Drawn anew up to here; more recordings are these again under other names. */
+const DIFFERENT = Math.min(COUNT, 60);
+const ARC_S = 1.5;
+
+async function draw(index: number): Promise<Uint8Array> {
+  const random = createRandom(`bench ${index}`);
+  const scenario = drawScenario(random, { family: random.pick(ELECTRICAL_FAMILIES), arcS: ARC_S });
+  const acoustics = drawAcoustics(random, { family: random.pick(ACOUSTIC_FAMILIES) });
+  const sound = simulateSound(simulateArc(scenario), acoustics);
+  const peak = sound.reduce((most, value) => Math.max(most, Math.abs(value)), 1e-9);
+  return writeWav([sound.map((value) => (0.7 * value) / peak)], acoustics.rateHz);
+}
+
+function label(folder: string, workers: number): { seconds: number; cpuS: number; table: string } {
+  const out = join(folder, `w${workers}.csv`);
+  const before = childCpuS();
+  const begun = performance.now();
+  const args = ['bin/arc-transfer.js', 'label', join(folder, 'recs'), '--out', out];
+  const { status, stderr } = spawnSync(process.execPath, [...args, '--workers', String(workers)]);
+  const seconds = (performance.now() - begun) / 1000;
+  if (status !== 0) throw new Error(String(stderr));
+  return { seconds, cpuS: childCpuS() - before, table: readFileSync(out, 'utf8') };
+}
+
+/** Processor time of children that have ended, where the system tells (Linux, in ticks of 10 ms). */
+function childCpuS(): number {
+  const fields = readFileSync('/proc/self/stat', 'utf8').split(') ')[1]?.split(' ') ?? [];
+  return (Number(fields[13]) + Number(fields[14])) / 100;
+}
+
+const folder = mkdtempSync(join(tmpdir(), 'arc-bench-'));
+try {
+  mkdirSync(join(folder, 'recs'));
+  const drawn = await Promise.all(Array.from({ length: DIFFERENT }, (_, i) => draw(i)));
+  for (let i = 0; i < COUNT; i++) {
+    const name = `r${String(i).padStart(6, '0')}.wav`;
+    writeFileSync(join(folder, 'recs', name), drawn[i % DIFFERENT]!);
+  }
+  console.log(`${COUNT} recordings of about ${ARC_S} s of arc; load ${loadavg()[0]?.toFixed(1)}`);
+  const [one, two] = [label(folder, 1), label(folder, 2)];
+  for (const [workers, run] of [
+    [1, one],
+    [2, two],
+  ] as const) {
+    const rate = (COUNT / run.seconds).toFixed(1);
+    console.log(
+      `${workers} worker: ${run.seconds.toFixed(1)} s, ${rate} a second, ${run.cpuS.toFixed(1)} s of processor`,
+    );
+  }
+  console.log(
+    `quotient ${(one.seconds / two.seconds).toFixed(2)}, tables ${one.table === two.table ? 'equal' : 'DIFFERENT'}`,
+  );
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}

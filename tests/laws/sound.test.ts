@@ -1,0 +1,88 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { MODES } from '../../src/core/index.js';
+import { createSoundLane, type LaneEvent } from '../../src/features/index.js';
+import { atRate } from '../../src/simulate/device.js';
+import { beatingNoise } from '../definitions/acoustic/sounds.js';
+import { judge, shippedRecording } from '../support/judge.js';
+
+const RATE_HZ = 44_100;
+const SEED = 440;
+
+/** Events of a lane for samples pushed in pieces of the given lengths, repeated. */
+function eventsOf(samples: Float64Array, pieces: readonly number[]): LaneEvent[] {
+  const lane = createSoundLane(RATE_HZ);
+  const events: LaneEvent[] = [];
+  for (let at = 0, i = 0; at < samples.length; i++) {
+    const end = Math.min(samples.length, at + pieces[i % pieces.length]!);
+    events.push(...lane.push([samples.subarray(at, end)]));
+    at = end;
+  }
+  return [...events, ...lane.flush()];
+}
+
+describe('laws of sound', () => {
+  it('any split into pushes gives the same windows, bit for bit', () => {
+    const samples = beatingNoise(RATE_HZ, 1.6, 90, 0.5);
+    const whole = eventsOf(samples, [samples.length]);
+    expect(whole.length).toBeGreaterThan(1);
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 30_000 }), { minLength: 1 }), (pieces) => {
+        expect(eventsOf(samples, pieces)).toEqual(whole);
+      }),
+      { seed: SEED, numRuns: 8 },
+    );
+  });
+
+  it('gain from −24 to +12 dB changes no feature', () => {
+    const samples = beatingNoise(RATE_HZ, 1.6, 90, 0.5);
+    const plain = eventsOf(samples, [samples.length]);
+    fc.assert(
+      fc.property(fc.double({ min: -24, max: 12, noNaN: true }), (db) => {
+        const gain = 10 ** (db / 20);
+        const scaled = eventsOf(
+          samples.map((value) => value * gain),
+          [samples.length],
+        );
+        scaled.forEach((event, i) => {
+          const other = plain[i]!;
+          if (event.type !== 'window' || other.type !== 'window') throw new Error('not a window');
+          // Histograms of 1/32 octave let percentiles move by a part of a bin.
+          event.window.values.forEach((value, k) => {
+            expect(Math.abs(value - other.window.values[k]!)).toBeLessThan(0.02);
+          });
+        });
+      }),
+      { seed: SEED, numRuns: 4 },
+    );
+  });
+
+  it.each(MODES)(
+    '%s keeps its mode at −12 dB, 0.37 s later, and at 22.05 and 48 kHz',
+    async (mode) => {
+      // One shipped recording a mode. Rejects levels, start times and rates that reach the judgement.
+      const { sampleRateHz, channels } = await shippedRecording(`${mode}.wav`);
+      const samples = channels[0]!;
+      const { verdict } = judge('sound', sampleRateHz, channels);
+      expect(verdict.mode).toBe(mode);
+      const quiet = judge('sound', sampleRateHz, [samples.map((value) => value / 4)]).verdict;
+      expect(quiet.mode).toBe(mode);
+      const shiftS = 0.37;
+      const shift = Math.round(shiftS * sampleRateHz);
+      // The lead-in is the recording's own background, since digital silence would be an edit.
+      const later = new Float64Array(samples.length + shift);
+      for (let i = 0; i < shift; i++) later[i] = samples[i % 4000]!;
+      later.set(samples, shift);
+      const moved = judge('sound', sampleRateHz, [later]).verdict;
+      expect(moved.mode).toBe(mode);
+      expect(moved.arcStretches[0]!.startS - verdict.arcStretches[0]!.startS).toBeCloseTo(
+        shiftS,
+        1,
+      );
+      for (const rateHz of [22_050, 48_000]) {
+        const resampled = judge('sound', rateHz, [atRate(samples, sampleRateHz, rateHz)]).verdict;
+        expect(resampled.mode).toBe(mode);
+      }
+    },
+  );
+});

@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parseModel } from '../../src/classify/index.js';
+import { bufferSource, openRecording } from '../../src/recording/index.js';
+import { defaultSettings, laneFor, Pipeline } from '../../src/run/index.js';
+
+const ROOT = join(import.meta.dirname, '../..');
+
+/** What channels hold, as a recording would say it. */
+export type Kind = 'sound' | 'voltage' | 'voltage-current';
+
+const CHANNELS = {
+  sound: [{ name: 'channel 1', quantity: 'sound', unit: 'full-scale' }],
+  voltage: [{ name: 'voltage', quantity: 'voltage', unit: 'V' }],
+  'voltage-current': [
+    { name: 'voltage', quantity: 'voltage', unit: 'V' },
+    { name: 'current', quantity: 'current', unit: 'A' },
+  ],
+} as const;
+
+/** A pipeline with the shipped model, before any sample. */
+export function shippedPipeline(kind: Kind, sampleRateHz: number): Pipeline {
+  const lane = laneFor({
+    kind: kind === 'sound' ? 'sound' : 'electrical',
+    sampleRateHz,
+    channels: [...CHANNELS[kind]],
+  });
+  const file = join(ROOT, 'fixtures/models', `${lane.featureSet.id}.json`);
+  const model = parseModel(JSON.parse(readFileSync(file, 'utf8')), lane.featureSet);
+  return new Pipeline(lane, sampleRateHz, model, defaultSettings());
+}
+
+/** Channels through the whole pipeline. */
+export function judge(kind: Kind, sampleRateHz: number, channels: readonly Float64Array[]) {
+  const pipeline = shippedPipeline(kind, sampleRateHz);
+  pipeline.push(channels);
+  pipeline.flush();
+  return { pipeline, verdict: pipeline.verdict() };
+}
+
+/** Samples of a shipped recording. */
+export async function shippedRecording(name: string) {
+  const bytes = new Uint8Array(readFileSync(join(ROOT, 'fixtures/recordings', name)));
+  const recording = await openRecording(bufferSource(bytes, name));
+  const parts: Float64Array[][] = recording.channels.map(() => []);
+  for await (const block of recording.blocks())
+    for (const [i, channel] of block.channels.entries()) parts[i]!.push(channel.slice());
+  return { sampleRateHz: recording.sampleRateHz, channels: parts.map(join64) };
+}
+
+function join64(parts: readonly Float64Array[]): Float64Array {
+  const whole = new Float64Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  return whole;
+}

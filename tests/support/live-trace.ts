@@ -1,0 +1,57 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { parseModel } from '../../src/classify/index.js';
+import { parseSetup } from '../../src/procedure/index.js';
+import { bufferSource, openRecording, type Recording } from '../../src/recording/index.js';
+import { defaultSettings, type LiveFormat, LiveStream, laneFor } from '../../src/run/index.js';
+
+const root = join(import.meta.dirname, '../../fixtures');
+
+/** Samples of a whole signal with its format. */
+export interface Trace {
+  format: LiveFormat;
+  channels: Float64Array[];
+}
+
+/** A demonstration recording that comes with the package, as samples. */
+export async function demoTrace(name: string): Promise<Trace> {
+  const bytes = await readFile(join(root, 'recordings', name));
+  const recording: Recording = await openRecording(bufferSource(new Uint8Array(bytes), name));
+  const parts: Float64Array[][] = recording.channels.map(() => []);
+  for await (const block of recording.blocks())
+    for (const [c, samples] of block.channels.entries()) parts[c]!.push(samples.slice());
+  return { format: recording, channels: parts.map(joined) };
+}
+
+/** Traces one after the other with `pauseS` of nothing between them. */
+export function withPauses(traces: readonly Trace[], pauseS: number): Trace {
+  const { format } = traces[0]!;
+  const pause = new Float64Array(Math.round(pauseS * format.sampleRateHz));
+  const channels = format.channels.map((_, c) =>
+    joined(traces.flatMap((trace) => [trace.channels[c]!, pause])),
+  );
+  return { format, channels };
+}
+
+export function joined(parts: readonly Float64Array[]): Float64Array {
+  const all = new Float64Array(parts.reduce((sum, part) => sum + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    all.set(part, at);
+    at += part.length;
+  }
+  return all;
+}
+
+/** The shipped model for a feature set. */
+export async function shippedModel(id: string): Promise<unknown> {
+  return JSON.parse(await readFile(join(root, 'models', `${id}.json`), 'utf8'));
+}
+
+/** A live stream of a format with the shipped model and default settings. */
+export async function liveStream(format: LiveFormat, offsetS = 0): Promise<LiveStream> {
+  const lane = laneFor(format, true);
+  const model = parseModel(await shippedModel(lane.featureSet.id), lane.featureSet);
+  const base = { settings: defaultSettings(), setup: parseSetup({}), path: 'test', host: 'node' };
+  return new LiveStream({ lane, format, model, offsetS, ...base });
+}
