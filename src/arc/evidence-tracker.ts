@@ -80,7 +80,7 @@ export class EvidenceTracker {
     const from = Math.max(this.#onSinceS, durationS - 1.3);
     const step = this.#levels.sharpest('fall', from, durationS - 0.05);
     return step && step.ratio < EDGE_STEP_AT_END
-      ? [{ type: 'arc-stop', timeS: step.timeS, open: false, stepDb: leapDb(1 / step.sharpRatio) }]
+      ? [{ type: 'arc-stop', timeS: step.timeS, open: false, stepDb: leapDb(step) }]
       : [{ type: 'arc-stop', timeS: durationS, open: true }];
   }
 
@@ -101,8 +101,8 @@ export class EvidenceTracker {
 
   #leap(fromS: number, toS: number): LevelStep | null {
     const from = Math.max(this.#onSinceS, fromS);
-    const step = this.#levels.sharpest('rise', from, toS - LASTING_S);
-    if (step === null || leapDb(step.sharpRatio) < LEAP_DB) return null;
+    const step = this.#levels.sharpest('rise', from, toS - LASTING_S, { settled: true });
+    if (step === null || leapDb(step) < LEAP_DB) return null;
     return this.#levels.lastingRatio(step.timeS) >= LASTING_RATIO ? step : null;
   }
 
@@ -140,7 +140,7 @@ export class EvidenceTracker {
     this.#windows = 0;
     const stopS = Math.max(this.#onSinceS, timeS);
     this.#onSinceS = stopS;
-    const stepDb = sharp ? leapDb(1 / step.sharpRatio) : 0;
+    const stepDb = sharp ? leapDb(step) : 0;
     return [{ type: 'arc-stop', timeS: stopS, open: false, stepDb }];
   }
 
@@ -149,20 +149,14 @@ export class EvidenceTracker {
   }
 }
 
-function startAt({ timeS, sharpRatio }: LevelStep): ArcChange {
-  return { type: 'arc-start', timeS, open: false, stepDb: leapDb(sharpRatio) };
+function startAt(step: LevelStep): ArcChange {
+  return { type: 'arc-start', timeS: step.timeS, open: false, stepDb: leapDb(step) };
 }
 
-/**
- * A leap in dB. Out of digital silence (over 70 dB) it proves an edit or a padded clip and counts
- * nothing; no shop is that quiet.
- */
-function leapDb(ratio: number): number {
-  const db = 10 * Math.log10(Math.max(ratio, 1));
-  return db > MOST_LEAP_DB ? 0 : db;
+/** A leap in dB; nothing out of what can't be compared with, which proves an edit or a padded clip. */
+function leapDb({ sharpRatio, heard }: LevelStep): number {
+  return heard ? Math.abs(10 * Math.log10(sharpRatio)) : 0;
 }
-
-const MOST_LEAP_DB = 70;
 
 function meanOf(levels: Float64Array): number {
   return levels.reduce((sum, level) => sum + level, 0) / levels.length;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MODES } from '../../src/core/index.js';
+import { createRandom, MODES } from '../../src/core/index.js';
 import { createSoundLane, type LaneEvent } from '../../src/features/index.js';
 import { atRate } from '../../src/simulate/device.js';
 import { beatingNoise } from '../definitions/acoustic/sounds.js';
@@ -85,4 +85,36 @@ describe('laws of sound', () => {
       }
     },
   );
+
+  it.each(MODES)('%s keeps its mode and its edges however a recorder opens', async (mode) => {
+    // A room before the arc, entered out of digital silence or by a fade, as recorders begin. Rejects
+    // taking the opening for an ignition, and the room after it for the arc.
+    const { sampleRateHz, channels } = await shippedRecording(`${mode}.wav`);
+    const run = channels[0]!;
+    const plain = judge('sound', sampleRateHz, [run]).verdict.arcStretches[0]!;
+    const rms = Math.sqrt(run.subarray(0, 4000).reduce((sum, x) => sum + x * x, 0) / 4000);
+    const seconds = (least: number, most: number) =>
+      fc.double({ min: least, max: most, noNaN: true });
+    fc.assert(
+      fc.property(seconds(0, 0.3), seconds(0, 0.1), seconds(0.5, 4), (silentS, fadeS, roomS) => {
+        const [silent, fade, room] = [silentS, fadeS, roomS].map((s) =>
+          Math.round(s * sampleRateHz),
+        ) as [number, number, number];
+        const random = createRandom('a room');
+        const noise = Float64Array.from(
+          { length: room },
+          (_, i) => rms * random.normal() * Math.min(1, i / Math.max(1, fade)),
+        );
+        const whole = new Float64Array(silent + room + run.length);
+        whole.set(noise, silent);
+        whole.set(run, silent + room);
+        const { verdict } = judge('sound', sampleRateHz, [whole]);
+        expect(verdict.mode).toBe(mode);
+        expect(verdict.arcStretches).toHaveLength(1);
+        const startS = verdict.arcStretches[0]!.startS - (silent + room) / sampleRateHz;
+        expect(Math.abs(startS - plain.startS)).toBeLessThan(0.1);
+      }),
+      { seed: SEED, numRuns: 6 },
+    );
+  });
 });

@@ -47,6 +47,37 @@ describe('LevelHistory', () => {
     expect(history(32, 16, 1, 9).sharpest('rise', 5, 6)).toBeNull();
   });
 
+  it.each([
+    // 30 ms of digital silence, of which the second level holds 14 of its 16 ms. Rejects taking what is
+    // left of it for a quiet room out of which something leaps by 9 dB.
+    ['digital silence that ends within a level', [0, 0.125]],
+    // A recorder that fades in over 80 ms, its mean squares (k + ½)² / 5².
+    ['a fade', [0.01, 0.09, 0.25, 0.49, 0.81]],
+  ])('hears no leap where a recorder opens: %s', (_, opening) => {
+    const made = new LevelHistory(STEP_S, 60);
+    made.push(Float64Array.from({ length: 64 }, (_, i) => opening[i] ?? 1));
+    const step = made.sharpest('rise', 0, 0.8, { settled: true })!;
+    expect(step.heard && step.sharpRatio > 1.5).toBe(false);
+    // A leap of 9 that follows is found all the same, where it is.
+    const then = new LevelHistory(STEP_S, 60);
+    then.push(Float64Array.from({ length: 64 }, (_, i) => opening[i] ?? (i < 30 ? 1 : 9)));
+    const leap = then.sharpest('rise', 0, 0.8, { settled: true })!;
+    expect(leap.heard).toBe(true);
+    expect(leap.timeS).toBeCloseTo(30 * STEP_S, 12);
+    expect(leap.sharpRatio).toBeCloseTo(9, 9);
+  });
+
+  it('sees no leap out of samples lost in steady sound', () => {
+    // Six levels lost, and one on either side in part. Rejects ratios to digital silence.
+    const made = new LevelHistory(STEP_S, 60);
+    const lost = (i: number) => (i === 29 || i === 36 ? 0.1 : 0);
+    made.push(Float64Array.from({ length: 64 }, (_, i) => (i < 29 || i > 36 ? 1 : lost(i))));
+    for (const direction of ['rise', 'fall'] as const) {
+      const step = made.sharpest(direction, 0.3, 0.8)!;
+      expect(step.heard && Math.abs(Math.log(step.sharpRatio)) > 0.1).toBe(false);
+    }
+  });
+
   it('bears digital silence', () => {
     const step = history(64, 32, 0, 0.01).sharpest('rise', 0, 1)!;
     expect(step.timeS).toBeCloseTo(32 * STEP_S, 12);
