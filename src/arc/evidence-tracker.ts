@@ -80,7 +80,7 @@ export class EvidenceTracker {
     const from = Math.max(this.#onSinceS, durationS - 1.3);
     const step = this.#levels.sharpest('fall', from, durationS - 0.05);
     return step && step.ratio < EDGE_STEP_AT_END
-      ? [{ type: 'arc-stop', timeS: step.timeS, open: false, stepDb: leapDb(step) }]
+      ? [{ type: 'arc-stop', timeS: step.timeS, open: false, stepDb: fallDb(step) }]
       : [{ type: 'arc-stop', timeS: durationS, open: true }];
   }
 
@@ -140,7 +140,7 @@ export class EvidenceTracker {
     this.#windows = 0;
     const stopS = Math.max(this.#onSinceS, timeS);
     this.#onSinceS = stopS;
-    const stepDb = sharp ? leapDb(step) : 0;
+    const stepDb = sharp ? fallDb(step) : 0;
     return [{ type: 'arc-stop', timeS: stopS, open: false, stepDb }];
   }
 
@@ -153,9 +153,14 @@ function startAt(step: LevelStep): ArcChange {
   return { type: 'arc-start', timeS: step.timeS, open: false, stepDb: leapDb(step) };
 }
 
-/** A leap in dB; nothing out of what can't be compared with, which proves an edit or a padded clip. */
+/** A leap up in dB; nothing out of what can't be compared with, which proves an edit or a padded clip. */
 function leapDb({ sharpRatio, heard }: LevelStep): number {
-  return heard ? Math.abs(10 * Math.log10(sharpRatio)) : 0;
+  return heard ? 10 * Math.log10(sharpRatio) : 0;
+}
+
+/** A fall in dB, over a longer time, since the room goes on sounding. */
+function fallDb({ ratio, heard }: LevelStep): number {
+  return heard ? -10 * Math.log10(ratio) : 0;
 }
 
 function meanOf(levels: Float64Array): number {

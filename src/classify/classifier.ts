@@ -6,7 +6,12 @@ import { noveltyDistance } from './novelty.js';
 import { runScores } from './run-scores.js';
 import type { RunVector } from './run-vector.js';
 import { explain, score } from './scorer.js';
-import { positiveEvidence, type StretchSigns, stretchVector } from './stretch-gate.js';
+import {
+  positiveEvidence,
+  type StretchSigns,
+  stretchVector,
+  windowArcScore,
+} from './stretch-gate.js';
 import type { WindowOpinions } from './window-opinions.js';
 
 /** What a model says of one window. */
@@ -33,12 +38,11 @@ export class Classifier {
     this.model = model;
   }
 
-  /** Arc score alone: cheap enough for every window of a long recording. Absent features mean silence: no arc. */
+  /** Arc score alone: cheap enough for every window of a long recording. */
   arcScore(window: FeatureWindow): number {
     const gate = this.model.gate;
     if (!gate) return Infinity;
-    if (window.values.every((value) => Number.isNaN(value))) return -Infinity;
-    return score(gate.scorer, window.values)[0]!;
+    return windowArcScore(gate.scorer, this.model.featureSet.features, window.values);
   }
 
   /** Log-odds, before calibration, that a stretch was an arc; +Infinity where the lane itself finds the arc. */

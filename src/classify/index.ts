@@ -17,6 +17,7 @@ export {
   type StretchSigns,
   stretchVector,
   stretchVectorLength,
+  windowArcScore,
 } from './stretch-gate.js';
 export type { Tree, TreeScorer } from './tree-scorer.js';
 export { WindowOpinions } from './window-opinions.js';

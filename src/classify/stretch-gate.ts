@@ -1,4 +1,5 @@
 import { type RunVector, runVectorLength } from './run-vector.js';
+import { type Scorer, score } from './scorer.js';
 
 /** What is known of a stretch when it is decided whether it was an arc. */
 export interface StretchSigns {
@@ -27,10 +28,10 @@ export function stretchVector({ vector, startDb, stopDb }: StretchSigns): Float6
   return all;
 }
 
-/** Added to the score of a stretch whose events are even, see {@link hasEvenEvents}. */
-const EVEN_EVENTS = 4;
+/** Added to a score where events are even, see {@link evenEvents}. */
+const EVEN_EVENTS = 2.5;
 /** Added for a leap of the level at one end and at both, unless the stretch is as impulsive as a fire. */
-const LEAPS = [0, 1, 4.5];
+const LEAPS = [0, 2, 4];
 /** Mean log10(kurtosis + 2) from which leaps prove nothing, since crackling leaps all the time. */
 const IMPULSIVE = 1.8;
 /**
@@ -39,17 +40,31 @@ const IMPULSIVE = 1.8;
  */
 const FIERCE = 2.6;
 const FIERCE_COST = 6;
-/** Leap of an igniting and of a broken arc, dB within 50 ms. */
+/** Leap of an igniting arc within 50 ms, and fall of a broken one within a quarter of a second, dB. */
 const LEAP_DB = 9;
 
 /**
+ * Log-odds, before calibration, that a window lies in an arc; −Infinity for digital silence, which shows
+ * no feature at all.
+ * @param names names of the window features, in the order of the values
+ */
+export function windowArcScore(
+  scorer: Scorer,
+  names: readonly string[],
+  values: Float64Array,
+): number {
+  if (values.every((value) => Number.isNaN(value))) return -Infinity;
+  return score(scorer, values)[0]! + evenEvents((name) => values[names.indexOf(name)]!);
+}
+
+/**
  * Positive evidence beside the fitted score: even events on a broad flat band, or a stretch that leaps
- * up and breaks off. The bounds were set on physics and on clips of folds 1 and 2 of a collection of
- * other sounds; those of fold 3 were only scored.
+ * up and breaks off. Bounds and weights were set on physics, on drawn arcs held out by family and on clips
+ * of folds 1 and 2 of a collection of other sounds; those of fold 3 were only scored.
  * @param names names of the window features, in the order of the vector
  */
 export function positiveEvidence(signs: StretchSigns, names: readonly string[]): number {
-  const even = hasEvenEvents(signs.vector, names) ? EVEN_EVENTS : 0;
+  const even = evenEvents((name) => signs.vector.mean(names.indexOf(name)));
   const kurtosis = signs.vector.mean(names.indexOf('kurtosis'));
   const ends = [signs.startDb, signs.stopDb].filter((db) => db >= LEAP_DB).length;
   const leaps = kurtosis <= IMPULSIVE ? LEAPS[ends]! : 0;
@@ -58,16 +73,17 @@ export function positiveEvidence(signs: StretchSigns, names: readonly string[]):
 }
 
 /**
- * A line stands clear above 22 Hz, the count of onsets agrees with it, the onsets are more even than
- * chance, and the band they ride on is flat as that of an arc (engines and rotors fail there).
+ * Score for even events on a flat broad band, which no other sound but an arc was found to have: a line
+ * stands clear above 22 Hz, the count of onsets agrees with it, the onsets are more even than chance, and
+ * the band they ride on is flat as that of an arc (engines and rotors fail there). 0 without them.
+ * @param feature value of a window feature, or its mean over a stretch, by name
  */
-function hasEvenEvents(vector: RunVector, names: readonly string[]): boolean {
-  const mean = (name: string) => vector.mean(names.indexOf(name));
-  return (
-    mean('lineProminence') >= 1.15 &&
-    mean('lineRate') >= 4.5 &&
-    mean('rateDisagreement') <= 0.6 &&
-    mean('onsetDispersion') <= -0.3 &&
-    mean('flatness') >= 0.65
-  );
+export function evenEvents(feature: (name: string) => number): number {
+  const even =
+    feature('lineProminence') >= 1.15 &&
+    feature('lineRate') >= 4.5 &&
+    feature('rateDisagreement') <= 0.6 &&
+    feature('onsetDispersion') <= -0.3 &&
+    feature('flatness') >= 0.65;
+  return even ? EVEN_EVENTS : 0;
 }

@@ -1,4 +1,10 @@
-import { type Model, type Scorer, score, stretchVector } from '../../classify/index.js';
+import {
+  type Model,
+  positiveEvidence,
+  type Scorer,
+  score,
+  stretchVector,
+} from '../../classify/index.js';
 import { createRandom, type Random } from '../../core/index.js';
 import { quantile } from '../../signal/index.js';
 import { type LabelledRun, type LabelledWindow, REAL } from '../training/labelled-run.js';
@@ -26,24 +32,28 @@ export const NONE = -12;
 
 /** Folds of the recordings without an arc: each fold leaves whole kinds of sound out. */
 const FOLDS = 5;
-/** The accepting threshold lies this far above every real recording without an arc. */
+/** The accepting threshold lies this far above every real recording without an arc of a kind not seen. */
 const MARGIN = 0.3;
-/** Share of the simulated recordings without an arc that must stay below it. */
-const REFUSED = 0.94;
+/** Share of the simulated recordings without an arc, of kinds not seen, that must stay below it. */
+const REFUSED = 0.9;
 /** Real recordings are few and count more. */
 const REAL_WEIGHT = 3;
 /** Share of the arcs that may fall below the rejecting threshold. */
 const REJECTED_ARCS = 0.1;
 
-/** The gate, and the recordings as its held-out versions saw them. */
+/**
+ * The gate, and the recordings as its held-out versions saw them.
+ * @param names names of the window features
+ */
 export function fitGate(
+  names: readonly string[],
   runs: readonly LabelledRun[],
   nonArcs: readonly LabelledRun[],
   options: FitOptions,
 ): { gate: NonNullable<Model['gate']>; held: GatedRun[] } {
   const folds = foldsOf(runs, nonArcs);
-  const tracked = trackHeldOut(runs, nonArcs, folds, options);
-  const held = scoreHeldOut(tracked, folds, options);
+  const tracked = trackHeldOut(names, runs, nonArcs, folds, options);
+  const held = scoreHeldOut(names, tracked, folds, options);
   const arcs = held.filter((one) => one.arc).map((one) => one.best);
   const others = held.filter((one) => !one.arc).map((one) => one.best);
   const real = held.filter((one) => one.run.conditions.includes(REAL)).map((one) => one.best);
@@ -84,6 +94,7 @@ function foldsOf(runs: readonly LabelledRun[], nonArcs: readonly LabelledRun[]):
 }
 
 function trackHeldOut(
+  names: readonly string[],
   runs: readonly LabelledRun[],
   nonArcs: readonly LabelledRun[],
   foldOf: FoldOf,
@@ -99,11 +110,16 @@ function trackHeldOut(
     );
     return all
       .filter((run) => foldOf(run) === fold)
-      .map((run) => ({ run, arc: run.mode !== null, stretches: trackStretches(run, scorer) }));
+      .map((run) => ({
+        run,
+        arc: run.mode !== null,
+        stretches: trackStretches(run, scorer, names),
+      }));
   }).flat();
 }
 
 function scoreHeldOut(
+  names: readonly string[],
   tracked: readonly TrackedRun[],
   foldOf: FoldOf,
   options: FitOptions,
@@ -114,15 +130,16 @@ function scoreHeldOut(
     const scorer = boostTrees(stretchRows(others, random), 1, options.stretch, random);
     return tracked
       .filter(({ run }) => foldOf(run) === fold)
-      .map((one) => ({ ...one, best: bestScore(one, scorer) }));
+      .map((one) => ({ ...one, best: bestScore(one, scorer, names) }));
   }).flat();
 }
 
 /** Score of the likeliest arc among the stretches of the recording's own class; {@link NONE} for none. */
-export function bestScore(one: TrackedRun, stretch: Scorer): number {
+export function bestScore(one: TrackedRun, stretch: Scorer, names: readonly string[]): number {
   return one.stretches
     .filter(({ arc }) => arc === one.arc)
-    .reduce((best, { signs }) => Math.max(best, score(stretch, stretchVector(signs))[0]!), NONE);
+    .map(({ signs }) => score(stretch, stretchVector(signs))[0]! + positiveEvidence(signs, names))
+    .reduce((best, one) => Math.max(best, one), NONE);
 }
 
 /**

@@ -26,7 +26,7 @@ export const FIT_DEFAULTS: Omit<FitOptions, 'id' | 'version' | 'seed'> = {
   window: { ...BOOST_DEFAULTS, rounds: 150, rate: 0.08 },
   run: { ...BOOST_DEFAULTS, rounds: 180, rate: 0.05, leastHessian: 3 },
   gate: { ...BOOST_DEFAULTS, rounds: 80 },
-  stretch: { ...BOOST_DEFAULTS, rounds: 120, depth: 3, leastHessian: 3 },
+  stretch: { ...BOOST_DEFAULTS, rounds: 480, depth: 5, rate: 0.05, leastHessian: 3 },
   noveltyKeep: 0.999,
 };
 
@@ -66,7 +66,8 @@ export function fitModel(
     windowCases.push(...scoreWindows(modeRows(own), scorers.modeScorer));
   }
   const scorers = fitScorers(runs, options, 'all');
-  const gating = nonArcs ? fitGate(runs, nonArcs, options) : null;
+  const features = featureSet.features.map((feature) => feature.id);
+  const gating = nonArcs ? fitGate(features, runs, nonArcs, options) : null;
   const model: Model = {
     kind: 'arc-transfer-model',
     schemaVersion: MODEL_SCHEMA_VERSION,
@@ -75,7 +76,7 @@ export function fitModel(
     featureSet: {
       id: featureSet.id,
       version: featureSet.version,
-      features: featureSet.features.map((feature) => feature.id),
+      features,
     },
     modes: [...MODES],
     modeScorer: scorers.modeScorer,

@@ -1,5 +1,5 @@
 import { EvidenceTracker } from '../../arc/index.js';
-import { RunVector, type Scorer, type StretchSigns, score } from '../../classify/index.js';
+import { RunVector, type Scorer, type StretchSigns, windowArcScore } from '../../classify/index.js';
 import type { LabelledRun, LabelledWindow } from '../training/labelled-run.js';
 
 /** A stretch that the tracker would take for an arc, with what it really was. */
@@ -9,14 +9,21 @@ export interface TrackedStretch {
   arc: boolean;
 }
 
-/** The stretches that a window scorer would find in a recording, by the same tracker as the pipeline. */
-export function trackStretches(run: LabelledRun, scorer: Scorer): TrackedStretch[] {
+/**
+ * The stretches that a window scorer would find in a recording, by the same tracker as the pipeline.
+ * @param names names of the window features
+ */
+export function trackStretches(
+  run: LabelledRun,
+  scorer: Scorer,
+  names: readonly string[],
+): TrackedStretch[] {
   const tracker = new EvidenceTracker();
   const changes = run.windows.flatMap(({ window }) =>
     tracker.push({
       startS: window.startS,
       endS: window.endS,
-      score: isSilent(window.values) ? -Infinity : score(scorer, window.values)[0]!,
+      score: windowArcScore(scorer, names, window.values),
       levels: window.sound!.levels,
     }),
   );

@@ -19,7 +19,7 @@ const FEATURE_SETS = {
   current: CURRENT_FEATURES,
 };
 
-const GATE_THRESHOLDS = [-2, -1, 0, 0.5, 1, 1.5, 2, 2.5, 3, 3.5, 4, 5];
+const GATE_THRESHOLDS = [-2, -1, 0, 1, 2, 2.5, 3, 3.5, 4, 4.5, 5, 5.5, 6, 8];
 
 /** Version of the shipped models; raised with every new fit that is shipped. */
 export const SHIPPED_VERSION = '1';

@@ -24,7 +24,7 @@ export const SHIPPED_RECIPE: TrainingRecipe = {
   renderings: 2,
   acousticFamilies: ['monopole', 'absorbing', 'resonant'],
   chainFamilies: ['studio', 'studio', 'studio', 'shop', 'shop', 'phone', 'phone', 'call'],
-  nonArcPerKind: 36,
+  nonArcPerKind: 144,
 };
 
 /** The same in small, for tests of the way from simulation to model; its models are poor. */
