@@ -22,6 +22,11 @@ export function calibrateBinary(calibration: Calibration, score: number): number
   return 1 / (1 + Math.exp(-(calibration.slope * score + calibration.offset[0]!)));
 }
 
+/** What a prior probability other than one half adds to a score of two classes that were fitted as even. */
+export function priorScore(calibration: Calibration, prior: number): number {
+  return Math.log(prior / (1 - prior)) / calibration.slope;
+}
+
 export function softmax(scores: Float64Array): Float64Array {
   const top = Math.max(...scores);
   const powers = scores.map((score) => Math.exp(score - top));

@@ -1,6 +1,6 @@
 import { MODES } from '../core/index.js';
 import type { FeatureWindow } from '../features/index.js';
-import { calibrate } from './calibration.js';
+import { calibrate, priorScore } from './calibration.js';
 import type { Model } from './model-document.js';
 import { noveltyDistance } from './novelty.js';
 import { runScores } from './run-scores.js';
@@ -45,12 +45,16 @@ export class Classifier {
     return windowArcScore(gate.scorer, this.model.featureSet.features, window.values);
   }
 
-  /** Log-odds, before calibration, that a stretch was an arc; +Infinity where the lane itself finds the arc. */
-  stretchScore(signs: StretchSigns): number {
+  /**
+   * Log-odds, before calibration, that a stretch was an arc; +Infinity where the lane itself finds the arc.
+   * @param prior probability of an arc before listening
+   */
+  stretchScore(signs: StretchSigns, prior: number): number {
     const gate = this.model.gate;
     if (!gate) return Infinity;
     const fitted = score(gate.stretch, stretchVector(signs))[0]!;
-    return fitted + positiveEvidence(signs, this.model.featureSet.features);
+    const evidence = positiveEvidence(signs, this.model.featureSet.features);
+    return fitted + evidence + priorScore(gate.calibration, prior);
   }
 
   judge(window: FeatureWindow, arcScore = this.arcScore(window)): WindowJudgement {

@@ -2,6 +2,7 @@ export {
   type Calibration,
   calibrate,
   calibrateBinary,
+  priorScore,
   softmax,
 } from './calibration.js';
 export { Classifier, type WindowJudgement } from './classifier.js';

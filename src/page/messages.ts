@@ -47,7 +47,16 @@ export type FromLive =
 
 /** What the page tells the worker that judges files: to judge one, or to draw in another language. */
 export type ToFiles =
-  | { type: 'judge'; file: Blob; name: string; setup: RawSetup; notes: Note[]; lang: string }
+  | {
+      type: 'judge';
+      file: Blob;
+      name: string;
+      setup: RawSetup;
+      notes: Note[];
+      lang: string;
+      /** How likely it is, before listening, that an arc was recorded; even when left out. */
+      arcPrior?: number | undefined;
+    }
   | { type: 'draw'; result: Result; evidence: Evidence; setup: RawSetup; lang: string };
 
 export type FromFiles =

@@ -46,6 +46,7 @@ export function headline(result: Result, look: Look): string[] {
         `  ${paint.warn(paint.bold('UNSURE'))}   no mode is named`,
         ...wrap(plain(result.statusReason), look.width, 2),
         ...wrap(sayLeaning(result), look.width, 2),
+        ...(mayBeAnArc(result) ? wrap(KNOWN_ARC, look.width, 2) : []),
         ...where(result, look),
         ...rates(result),
       ];
@@ -60,6 +61,13 @@ export function headline(result: Result, look: Look): string[] {
         ...wrap(plain(result.error?.message ?? result.statusReason), look.width, 2),
       ];
   }
+}
+
+const KNOWN_ARC = 'If somebody surely welded here, --arc-prior 0.95 judges it with that known.';
+
+/** Leans to a mode, but no stretch was taken as an arc. */
+function mayBeAnArc({ source, segments, probabilities }: Result): boolean {
+  return source.kind === 'sound' && segments.length === 0 && probabilities !== null;
 }
 
 function okLines(result: Result, look: Look): string[] {

@@ -135,11 +135,11 @@ export class Pipeline {
   #finish(outcome: StretchOutcome): PipelineEvent {
     const { stretch, evidence } = outcome;
     const gate = this.#classifier.model.gate;
-    const score = this.#classifier.stretchScore({
-      vector: evidence.vector,
-      startDb: outcome.startDb,
-      stopDb: outcome.stopDb,
-    });
+    const { startDb, stopDb } = outcome;
+    const score = this.#classifier.stretchScore(
+      { vector: evidence.vector, startDb, stopDb },
+      this.#settings.arcPrior,
+    );
     const long = stretch.endS - stretch.startS >= this.#settings.minStretchS;
     const accepted = long && score >= (gate?.acceptScore ?? -Infinity);
     const into = accepted ? this.#accepted : this.#doubtful;

@@ -91,6 +91,16 @@ export const SETTINGS = [
     what: 'share of the judged arc time that one mode must hold, else the run is `mixed`',
     why: 'a quarter of a run in another mode is more than a passing disturbance',
   },
+  {
+    key: 'arcPrior',
+    flag: 'arc-prior',
+    unit: '1',
+    min: 0.05,
+    max: 0.99,
+    default: 0.5,
+    what: 'for sound: how likely it is, before listening, that what was recorded is an arc',
+    why: 'even odds take no side; 0.95 where somebody surely welded, since rain and tools sound like arcs',
+  },
 ] as const satisfies readonly Setting[];
 
 export type SettingKey = (typeof SETTINGS)[number]['key'];

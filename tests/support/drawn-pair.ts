@@ -20,7 +20,7 @@ export function drawPair(recipe: TrainingRecipe, index: number) {
   const acoustics = drawAcoustics(random, { family: random.pick(recipe.acousticFamilies) });
   const chain = drawChain(random, { family: random.pick(recipe.chainFamilies) });
   const heard = degradeSound(simulateSound(run, acoustics), acoustics.rateHz, chain, run.truth);
-  return { run, delayS: acoustics.distanceM / 343, ...heard };
+  return { run, chain, delayS: acoustics.distanceM / 343, ...heard };
 }
 
 /** What the lane of sound and the lane of voltage and current say of it; null where one finds no arc. */

@@ -13,7 +13,12 @@ export function judgeFile(
   file: Blob,
   name: string,
   setup: RawSetup,
-  options: { lang: string; onProgress: (share: number) => void; notes?: Note[] },
+  options: {
+    lang: string;
+    onProgress: (share: number) => void;
+    notes?: Note[];
+    arcPrior?: number | undefined;
+  },
 ): Judging {
   const worker = new Worker('files.js', { type: 'module' });
   let cancel: () => void = () => {};
@@ -28,8 +33,8 @@ export function judgeFile(
         resolve({ result: data.result, evidence: data.evidence, pictures: data.pictures });
     });
   }).finally(() => worker.terminate());
-  const { lang, notes = [] } = options;
-  const message: ToFiles = { type: 'judge', file, name, setup, notes, lang };
+  const { lang, notes = [], arcPrior } = options;
+  const message: ToFiles = { type: 'judge', file, name, setup, notes, lang, arcPrior };
   worker.postMessage(message);
   return { done, cancel: () => cancel() };
 }

@@ -1,10 +1,15 @@
 import { csvCell, csvHeader, csvRow, jsonText } from '../../report/index.js';
+import type { Judged } from '../messages.js';
 import type { Run } from '../storage/database.js';
 import { followLanguage } from './follow-language.js';
 import { judgeFile } from './judge-file.js';
 import type { Keeper } from './keeper.js';
 import { saveAs } from './save.js';
+import type { Shown } from './state.js';
 import type { Store } from './store.js';
+
+/** Prior probability of an arc where somebody says that they welded. */
+const SURELY_A_WELD = 0.95;
 
 /** Open, compare, export and delete what has been judged. */
 export class RunActions {
@@ -27,19 +32,48 @@ export class RunActions {
 
   /** Judges the kept file again, for its pictures; the answer stays the one that was given. */
   async draw(): Promise<void> {
-    const { shown, words } = this.#store.state;
-    if (!shown?.file) return;
-    this.#store.set({ drawing: true });
-    const { run, file } = shown;
-    const options = { lang: words.lang, onProgress: () => {} };
-    const again = judgeFile(file, run.result.source.path, run.setup, options);
-    const judged = await again.done.catch(() => null);
-    this.#store.set({ drawing: false });
-    if (judged && this.#store.state.shown?.run.id === run.id)
+    const { shown } = this.#store.state;
+    if (!shown) return;
+    const { arcPrior } = shown.run.result.settings.values;
+    const judged = await this.#judgeAgain(
+      shown,
+      typeof arcPrior === 'number' ? arcPrior : undefined,
+    );
+    if (judged)
       this.#store.set({
         shown: { ...shown, evidence: judged.evidence, pictures: judged.pictures },
       });
     await followLanguage(this.#store);
+  }
+
+  /** Judges the kept file again, now that somebody says it is a weld; the new answer takes the old one's place. */
+  async judgeAsWeld(): Promise<void> {
+    const { shown, words } = this.#store.state;
+    if (!shown) return;
+    const judged = await this.#judgeAgain(shown, SURELY_A_WELD);
+    if (!judged || judged.result.status === 'failed') return;
+    // The same recording: what was noted while it was made stands.
+    const result = { ...judged.result, source: shown.run.result.source };
+    const run = { ...shown.run, result };
+    const kept = await this.#keeper.keep(run, shown.file);
+    const { evidence, pictures } = judged;
+    this.#store.set({
+      shown: { ...shown, run, kept, evidence, pictures },
+      message: words.result.verdict(result),
+    });
+    await followLanguage(this.#store);
+  }
+
+  /** Null where the file is gone, could not be judged, or another run is shown by now. */
+  async #judgeAgain({ run, file }: Shown, arcPrior: number | undefined): Promise<Judged | null> {
+    if (!file) return null;
+    this.#store.set({ drawing: true });
+    const { lang } = this.#store.state.words;
+    const options = { lang, arcPrior, onProgress: () => {} };
+    const again = judgeFile(file, run.result.source.path, run.setup, options);
+    const judged = await again.done.catch(() => null);
+    this.#store.set({ drawing: false });
+    return this.#store.state.shown?.run.id === run.id ? judged : null;
   }
 
   /** Takes a run into the comparison or out of it; a third one replaces the first. */

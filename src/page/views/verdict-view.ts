@@ -2,6 +2,7 @@ import { type ComponentChild, h } from 'preact';
 import { verdictLetter } from '../../report/html/index.js';
 import { cautionsOf } from '../../report/index.js';
 import type { Result } from '../../result/index.js';
+import { defaultSettings } from '../../run/index.js';
 import type { Shown } from '../shell/state.js';
 import { chooseWords } from '../words/index.js';
 import { againstView, nextView } from './cross-check-view.js';
@@ -9,6 +10,8 @@ import { Pictures } from './pictures.js';
 import { runStrip } from './run-strip.js';
 import { said } from './said.js';
 import type { View } from './view.js';
+
+const EVEN_ODDS = defaultSettings().arcPrior;
 
 /** The answer first, then why, then against the set-up, then what to do, then the pictures. */
 export function verdictView(view: View): ComponentChild {
@@ -19,6 +22,7 @@ export function verdictView(view: View): ComponentChild {
   const { result } = shown.run;
   return h('section', { class: 'verdict-page' }, [
     answer(view, result),
+    askWeld(view, shown),
     tryAgain(view),
     runStrip(view),
     state.keptOn.length > 0 && shown.run.origin === 'microphone'
@@ -54,6 +58,27 @@ function answer(view: View, result: Result): ComponentChild {
       ...lines.filter((line) => line !== '').map((line) => h('p', null, line)),
       h('p', { class: 'small file' }, result.source.path),
     ]),
+  ]);
+}
+
+/** Whoever recorded knows whether somebody welded; asked only where the sound alone does not say. */
+function askWeld({ app, state }: View, { run, file }: Shown): ComponentChild {
+  const { source, status, settings } = run.result;
+  const open = status === 'unsure' || status === 'no-arc';
+  const even = settings.values['arcPrior'] === EVEN_ODDS;
+  if (source.kind !== 'sound' || !open || !even || !file) return null;
+  const { page } = state.words;
+  return h('div', { class: 'block' }, [
+    h('p', null, page.wasWeldHelp),
+    h(
+      'button',
+      {
+        type: 'button',
+        'aria-disabled': state.drawing ? 'true' : undefined,
+        onClick: () => void app.runs.judgeAsWeld(),
+      },
+      state.drawing ? page.judging : page.wasWeld,
+    ),
   ]);
 }
 

@@ -115,6 +115,9 @@ const PAGE: PageWords = {
   cautions: 'Caution',
   chances: 'Chance of each mode',
   pictures: 'Evidence and playback',
+  wasWeldHelp:
+    'Rain, fire, tools and engines can sound like an arc. If somebody welded here, say so, and the mode is judged with that known.',
+  wasWeld: 'It was a weld: judge again',
   picturesLater: 'The pictures are drawn from the kept recording.',
   drawPictures: 'Show the evidence',
   tryAgain: 'Try again',

@@ -80,6 +80,8 @@ export interface PageWords {
   cautions: string;
   chances: string;
   pictures: string;
+  wasWeldHelp: string;
+  wasWeld: string;
   picturesLater: string;
   drawPictures: string;
   tryAgain: string;

@@ -18,14 +18,17 @@ export interface Task {
   notes: readonly Note[];
   /** Language of the pictures. */
   lang: string;
+  /** Prior probability of an arc, where it is known better than even. */
+  arcPrior?: number | undefined;
   onEvent?: (event: PipelineEvent) => void;
   /** Told the result before the pictures are drawn. */
   onResult?: (result: Result) => void;
 }
 
-/** Opens and judges one recording with the shipped settings. What goes wrong becomes a `failed` result. */
+/** Opens and judges one recording with the shipped settings but for the prior. What goes wrong becomes a `failed` result. */
 export async function judge(open: () => Promise<Recording>, task: Task): Promise<Judged> {
-  const settings = defaultSettings();
+  const { arcPrior } = task;
+  const settings = { ...defaultSettings(), ...(arcPrior === undefined ? {} : { arcPrior }) };
   let recording: Recording | undefined;
   try {
     recording = await open();

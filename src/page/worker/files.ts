@@ -23,11 +23,12 @@ async function work(task: ToFiles): Promise<void> {
     tell({ type: 'drawn', pictures: draw(task) });
     return;
   }
-  const { file, name, setup, notes, lang } = task;
+  const { file, name, setup, notes, lang, arcPrior } = task;
   const source = watchedSource(file, name);
   const open = (): Promise<Recording> =>
     openRecording(source, {}, { decoders: [webCodecsDecoder()] });
-  const judged = await judge(open, { name, setup, notes, lang, sha256: () => fileHash(file) });
+  const sha256 = (): Promise<string> => fileHash(file);
+  const judged = await judge(open, { name, setup, notes, lang, arcPrior, sha256 });
   tell({ type: 'done', ...judged });
 }
 

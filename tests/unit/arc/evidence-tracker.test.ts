@@ -156,6 +156,20 @@ describe('EvidenceTracker', () => {
     expect(changes).toEqual([]);
   });
 
+  it('counts the fall of a room that goes on sounding', () => {
+    // 60 dB in 0.8 s is 0.7586 a step of 16 ms: over eight steps 0.7586^8, or 9.6 dB, over three 3.6 dB.
+    // Rejects a fall measured as sharply as a rise: in a room no arc would ever stop at once.
+    const changes = track({
+      windows: 40,
+      score: (window) => 6 * share(window, 2, 5) - 3,
+      level: (timeS) =>
+        timeS < 2 ? 1e-6 : timeS < 5 ? 1 : Math.max(1e-6, 10 ** ((-6 * (timeS - 5)) / 0.8)),
+    });
+    const stop = changes.at(-1)!;
+    expect(stop.type).toBe('arc-stop');
+    expect(stop.stepDb).toBeCloseTo(9.6, 1);
+  });
+
   it('counts no leap out of digital silence, which proves an edit', () => {
     const changes = track({
       windows: 24,

@@ -70,6 +70,10 @@ describe('terminalText', () => {
     expect(unsure).toContain('Too noisy.');
     expect(unsure).toContain('Leaning: short-circuit 94 %');
     expect(unsure).not.toContain('TRANSFER');
+    // Asked only where it is open whether there was an arc: nothing in the sound was taken as one.
+    expect(unsure).not.toContain('--arc-prior');
+    const open = sampleResult({ status: 'unsure', mode: null, confidence: null, segments: [] });
+    expect(terminalText(open, look)).toContain('--arc-prior 0.95');
     const none = terminalText(
       sampleResult({
         status: 'no-arc',
