@@ -10,6 +10,7 @@ import { loadShippedModel } from '../../src/node/shipped-models.js';
 import { defaultSettings, laneFor, Pipeline } from '../../src/run/index.js';
 import { NON_ARC_SOUNDS, simulateNonArc } from '../../src/simulate/index.js';
 import { drawPair } from '../support/drawn-pair.js';
+import { CHANNELS, type Kind } from '../support/judge.js';
 
 const ARCS = Number(process.argv[2] ?? 160);
 const OTHERS = Number(process.argv[3] ?? 4);
@@ -18,16 +19,6 @@ const RECIPE = { ...SHIPPED_RECIPE, seed: 'end to end' };
 const SURE = 0.95;
 const RATE_HZ = 44_100;
 
-const CHANNELS = {
-  sound: [{ name: 'channel 1', quantity: 'sound', unit: 'full-scale' }],
-  voltage: [{ name: 'voltage', quantity: 'voltage', unit: 'V' }],
-  'voltage-current': [
-    { name: 'voltage', quantity: 'voltage', unit: 'V' },
-    { name: 'current', quantity: 'current', unit: 'A' },
-  ],
-} as const;
-
-type Kind = keyof typeof CHANNELS;
 const OUTCOMES = ['right', 'wrong', 'mixed', 'unsure', 'no arc'] as const;
 type Outcome = (typeof OUTCOMES)[number];
 

@@ -9,7 +9,7 @@ const ROOT = join(import.meta.dirname, '../..');
 /** What channels hold, as a recording would say it. */
 export type Kind = 'sound' | 'voltage' | 'voltage-current';
 
-const CHANNELS = {
+export const CHANNELS = {
   sound: [{ name: 'channel 1', quantity: 'sound', unit: 'full-scale' }],
   voltage: [{ name: 'voltage', quantity: 'voltage', unit: 'V' }],
   'voltage-current': [

@@ -70,16 +70,22 @@ function askWeld({ app, state }: View, { run, file }: Shown): ComponentChild {
   const { page } = state.words;
   return h('div', { class: 'block' }, [
     h('p', null, page.wasWeldHelp),
-    h(
-      'button',
-      {
-        type: 'button',
-        'aria-disabled': state.drawing ? 'true' : undefined,
-        onClick: () => void app.runs.judgeAsWeld(),
-      },
-      state.drawing ? page.judging : page.wasWeld,
-    ),
+    judgeButton(state, page.wasWeld, () => app.runs.judgeAsWeld()),
   ]);
+}
+
+/** Says so while the kept file is being judged. */
+function judgeButton(
+  { drawing, words }: View['state'],
+  label: string,
+  act: () => Promise<void>,
+): ComponentChild {
+  const busy = drawing ? 'true' : undefined;
+  return h(
+    'button',
+    { type: 'button', 'aria-disabled': busy, onClick: () => void act() },
+    drawing ? words.page.judging : label,
+  );
 }
 
 function tryAgain({ app, state }: View): ComponentChild {
@@ -176,15 +182,7 @@ function pictures({ app, state }: View, shown: Shown): ComponentChild {
   return h('div', { class: 'block' }, [
     h('h2', null, page.pictures),
     h('p', null, page.picturesLater),
-    h(
-      'button',
-      {
-        type: 'button',
-        'aria-disabled': state.drawing ? 'true' : undefined,
-        onClick: () => void app.runs.draw(),
-      },
-      state.drawing ? page.judging : page.drawPictures,
-    ),
+    judgeButton(state, page.drawPictures, () => app.runs.draw()),
   ]);
 }
 

@@ -123,7 +123,7 @@ const PAGE: PageWords = {
   chances: 'Wahrscheinlichkeit jeder Lichtbogenart',
   pictures: 'Belege und Wiedergabe',
   wasWeldHelp:
-    'Regen, Feuer, Werkzeuge und Motoren können wie ein Lichtbogen klingen. Wurde hier geschweißt, so sagen Sie es, und der Übergang wird mit diesem Wissen beurteilt.',
+    'Regen, Feuer, Werkzeuge und Motoren können wie ein Lichtbogen klingen. Wurde hier geschweißt, so sagen Sie es, und die Lichtbogenart wird mit diesem Wissen beurteilt.',
   wasWeld: 'Es wurde geschweißt: neu beurteilen',
   picturesLater: 'Die Bilder werden aus der behaltenen Aufnahme gezeichnet.',
   drawPictures: 'Belege zeigen',
