@@ -9,6 +9,7 @@ import { fitGate, type GatedRun } from './fit-gate.js';
 import { fitNovelty } from './fit-novelty.js';
 import type { Rows } from './rows.js';
 import { runRows, scoreRun } from './run-rows.js';
+import { shortened } from './shorten.js';
 
 export interface FitOptions {
   id: string;
@@ -87,7 +88,7 @@ export function fitModel(
     novelty: fitNovelty(modeRows(runs), MODES.length, options.noveltyKeep),
     training: {},
   };
-  return { model, heldOut, gated: gating?.held ?? [] };
+  return { model: shortened(model), heldOut, gated: gating?.held ?? [] };
 }
 
 const METHOD = 'log loss of softmax(slope·score + offset) on families that the scorer had not seen';
