@@ -10,6 +10,7 @@ import {
   positiveEvidence,
   type StretchSigns,
   stretchVector,
+  strongSigns,
   windowArcScore,
 } from './stretch-gate.js';
 import type { WindowOpinions } from './window-opinions.js';
@@ -53,7 +54,8 @@ export class Classifier {
     const gate = this.model.gate;
     if (!gate) return Infinity;
     const fitted = score(gate.stretch, stretchVector(signs))[0]!;
-    const evidence = positiveEvidence(signs, this.model.featureSet.features);
+    const { features } = this.model.featureSet;
+    const evidence = positiveEvidence(signs, features) + strongSigns(signs, features);
     return fitted + evidence + priorScore(gate.calibration, prior);
   }
 

@@ -18,6 +18,7 @@ export {
   type StretchSigns,
   stretchVector,
   stretchVectorLength,
+  strongSigns,
   windowArcScore,
 } from './stretch-gate.js';
 export type { Tree, TreeScorer } from './tree-scorer.js';

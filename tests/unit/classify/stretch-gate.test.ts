@@ -5,6 +5,7 @@ import {
   priorScore,
   RunVector,
   type Scorer,
+  strongSigns,
   windowArcScore,
 } from '../../../src/classify/index.js';
 
@@ -70,6 +71,23 @@ describe('evidence beside the fitted score', () => {
     expect(one).toBeGreaterThan(0);
     expect(evidenceOf(plain, 0, 12)).toBe(one);
     expect(evidenceOf(plain, 12, 12)).toBeGreaterThan(one);
+  });
+
+  it('counts even events and both edges once more where a recording is judged', () => {
+    const signs = (startDb: number, stopDb: number, kurtosis = 1) => {
+      const vector = new RunVector(NAMES.length);
+      vector.add(Float64Array.from([...plain.slice(0, 5), kurtosis]));
+      return { vector, startDb, stopDb };
+    };
+    const whole = strongSigns(signs(12, 12), NAMES);
+    expect(whole).toBeGreaterThan(0);
+    // Rejects one edge, a fall too small, and edges in sound that crackles or has no kurtosis.
+    for (const less of [signs(12, 8), signs(8, 12), signs(12, 12, 2), signs(12, 12, Number.NaN)])
+      expect(strongSigns(less, NAMES)).toBe(0);
+    const vector = new RunVector(NAMES.length);
+    vector.add(Float64Array.from(EVEN));
+    expect(strongSigns({ vector, startDb: 0, stopDb: 0 }, NAMES)).toBeGreaterThan(0);
+    expect(strongSigns({ vector, startDb: 12, stopDb: 12 }, NAMES)).toBeGreaterThan(whole);
   });
 
   it('gives leaps no weight in what crackles, and speaks against a fire', () => {
