@@ -1,4 +1,19 @@
 import type { Sentence } from './german-sentences.js';
+import type { PageWords } from './words.js';
+
+/** The fields of a set-up, with what may stand in them. */
+export const SETUP_FIELDS: PageWords['fields'] = {
+  wireDiameter: { label: 'Drahtdurchmesser', hint: '0.9 mm' },
+  gas: { label: 'Schutzgas', hint: 'Ar+18CO2' },
+  setVoltage: { label: 'Eingestellte Spannung', hint: '18.5 V' },
+  wireFeed: { label: 'Drahtvorschub', hint: '5 m/min' },
+  expect: { label: 'Gewünschte Lichtbogenart', hint: '' },
+  wireMaterial: { label: 'Drahtwerkstoff', hint: '' },
+  voltsAt: { label: 'Spannung gilt an', hint: '' },
+  stickOut: { label: 'Freies Drahtende', hint: '15 mm' },
+  source: { label: 'Programm der Stromquelle', hint: '' },
+  polarity: { label: 'Polung', hint: '' },
+};
 
 /** What is wrong with a set-up as typed on the page, what would be right, what to do. */
 export const SETUP_SENTENCES: readonly Sentence[] = [

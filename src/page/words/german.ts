@@ -1,5 +1,6 @@
 import { GERMAN_PICTURES } from './german-pictures.js';
 import { GERMAN_RESULT } from './german-result.js';
+import { SETUP_FIELDS } from './german-setup.js';
 import type { PageWords, Words } from './words.js';
 
 const PAGE: PageWords = {
@@ -76,18 +77,7 @@ const PAGE: PageWords = {
   setupHelp:
     'Einmal je Kabine eintippen; sie wird auf diesem Gerät gemerkt. Sie wird mit dem Urteil verglichen und ändert es nie.',
   setupMore: 'Mehr zur Einstellung',
-  fields: {
-    wireDiameter: { label: 'Drahtdurchmesser', hint: '0.9 mm' },
-    gas: { label: 'Schutzgas', hint: 'Ar+18CO2' },
-    setVoltage: { label: 'Eingestellte Spannung', hint: '18.5 V' },
-    wireFeed: { label: 'Drahtvorschub', hint: '5 m/min' },
-    expect: { label: 'Gewünschte Lichtbogenart', hint: '' },
-    wireMaterial: { label: 'Drahtwerkstoff', hint: '' },
-    voltsAt: { label: 'Spannung gilt an', hint: '' },
-    stickOut: { label: 'Freies Drahtende', hint: '15 mm' },
-    source: { label: 'Programm der Stromquelle', hint: '' },
-    polarity: { label: 'Polung', hint: '' },
-  },
+  fields: SETUP_FIELDS,
   student: 'Schüler',
   booth: 'Kabine',
   whoHelp: 'Freier Text. Er bleibt auf diesem Gerät, außer Sie sichern ihn als Datei.',
