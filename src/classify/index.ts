@@ -14,6 +14,7 @@ export { centred, runScores } from './run-scores.js';
 export { RunVector, runVectorLength } from './run-vector.js';
 export { explain, type Scorer, score } from './scorer.js';
 export {
+  isSilent,
   positiveEvidence,
   type StretchSigns,
   stretchVector,

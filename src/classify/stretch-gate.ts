@@ -49,9 +49,13 @@ const FIERCE_COST = 6;
 /** Leap of an igniting arc within 50 ms, and fall of a broken one within a quarter of a second, dB. */
 const LEAP_DB = 9;
 
+/** A window of digital silence shows no feature at all. */
+export function isSilent(values: Float64Array): boolean {
+  return values.every((value) => Number.isNaN(value));
+}
+
 /**
- * Log-odds, before calibration, that a window lies in an arc; −Infinity for digital silence, which shows
- * no feature at all.
+ * Log-odds, before calibration, that a window lies in an arc; −Infinity for digital silence.
  * @param names names of the window features, in the order of the values
  */
 export function windowArcScore(
@@ -59,7 +63,7 @@ export function windowArcScore(
   names: readonly string[],
   values: Float64Array,
 ): number {
-  if (values.every((value) => Number.isNaN(value))) return -Infinity;
+  if (isSilent(values)) return -Infinity;
   return score(scorer, values)[0]! + evenEvents((name) => values[names.indexOf(name)]!);
 }
 
@@ -70,7 +74,7 @@ export function windowArcScore(
  * @param names names of the window features, in the order of the vector
  */
 export function positiveEvidence(signs: StretchSigns, names: readonly string[]): number {
-  const even = evenEvents((name) => signs.vector.mean(names.indexOf(name)));
+  const even = evenOver(signs, names);
   const fierce = kurtosisOf(signs, names) > FIERCE ? FIERCE_COST : 0;
   return even + LEAPS[leapsOf(signs, names)]! - fierce;
 }
@@ -80,7 +84,7 @@ export function positiveEvidence(signs: StretchSigns, names: readonly string[]):
  * is judged. The threshold is set without it, by sounds of other kinds, which seldom show either.
  */
 export function strongSigns(signs: StretchSigns, names: readonly string[]): number {
-  const even = evenEvents((name) => signs.vector.mean(names.indexOf(name))) > 0;
+  const even = evenOver(signs, names) > 0;
   const whole = leapsOf(signs, names) === 2;
   return (even ? STRONG_SIGN : 0) + (whole ? STRONG_SIGN : 0);
 }
@@ -91,12 +95,17 @@ function leapsOf(signs: StretchSigns, names: readonly string[]): number {
   return [signs.startDb, signs.stopDb].filter((db) => db >= LEAP_DB).length;
 }
 
+/** {@link evenEvents} of the means over a stretch. */
+function evenOver({ vector }: StretchSigns, names: readonly string[]): number {
+  return evenEvents((name) => vector.mean(names.indexOf(name)));
+}
+
 function kurtosisOf({ vector }: StretchSigns, names: readonly string[]): number {
   return vector.mean(names.indexOf('kurtosis'));
 }
 
 /**
- * Score for even events on a flat broad band, which no other sound but an arc was found to have: a line
+ * Score for even events on a flat broad band, which hardly any sound but an arc was found to have: a line
  * stands clear above 22 Hz, the count of onsets agrees with it, the onsets are more even than chance, and
  * the band they ride on is flat as that of an arc (engines and rotors fail there). 0 without them.
  * @param feature value of a window feature, or its mean over a stretch, by name

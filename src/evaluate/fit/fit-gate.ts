@@ -1,4 +1,5 @@
 import {
+  isSilent,
   type Model,
   positiveEvidence,
   type Scorer,
@@ -13,7 +14,7 @@ import { boostTrees } from './boost.js';
 import { fitCalibration } from './fit-calibration.js';
 import type { FitOptions } from './fit-model.js';
 import type { Rows } from './rows.js';
-import { isSilent, stretchOf, type TrackedStretch, trackStretches } from './track-stretches.js';
+import { stretchOf, type TrackedStretch, trackStretches } from './track-stretches.js';
 
 /** A recording with the stretches found in it by a gate that knew neither its family nor its kind of noise. */
 export interface TrackedRun {

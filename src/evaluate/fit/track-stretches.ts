@@ -51,8 +51,3 @@ export function stretchOf(
   const inArc = windows.filter((one) => one.arc !== 'off').length;
   return { signs: { vector, startDb, stopDb }, arc: inArc > windows.length / 2 };
 }
-
-/** A window of digital silence shows no feature at all. */
-export function isSilent(values: Float64Array): boolean {
-  return values.every((value) => Number.isNaN(value));
-}

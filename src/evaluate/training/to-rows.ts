@@ -1,3 +1,4 @@
+import { isSilent } from '../../classify/index.js';
 import { MODES } from '../../core/index.js';
 import type { Rows } from '../fit/rows.js';
 import type { LabelledRun, LabelledWindow } from './labelled-run.js';
@@ -13,7 +14,7 @@ export function modeRows(runs: readonly LabelledRun[]): Rows {
 /** Windows that teach arc (1) or no arc (0); windows across an edge, and digital silence, teach nothing. */
 export function arcRows(runs: readonly LabelledRun[]): Rows {
   return collect(runs, ({ arc, window }) => {
-    if (arc === 'edge' || window.values.every((value) => Number.isNaN(value))) return null;
+    if (arc === 'edge' || isSilent(window.values)) return null;
     return arc === 'on' ? 1 : 0;
   });
 }
