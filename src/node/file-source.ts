@@ -1,6 +1,6 @@
-import { type FileHandle, open, stat } from 'node:fs/promises';
 import { ArcError } from '../core/index.js';
 import type { ByteSource } from '../recording/index.js';
+import { FILE_ACCESS, type OpenFile } from './file-access.js';
 
 /** A file opened for reading. `close` it when done; closing twice does no harm. */
 export interface FileSource extends ByteSource {
@@ -14,15 +14,15 @@ export interface FileSource extends ByteSource {
  * @throws ArcError `file-not-found`, `is-directory`, `no-permission`, `not-a-file`, `file-shrank`,
  * `read-failed`.
  */
-export async function openFileSource(path: string): Promise<FileSource> {
+export async function openFileSource(path: string, access = FILE_ACCESS): Promise<FileSource> {
   const refuse = (error: unknown): never => {
     throw fileError(path, error);
   };
   // Looked at before it is opened: opening a named pipe waits until somebody writes to it.
-  const kind = await stat(path).catch(refuse);
+  const kind = await access.stat(path).catch(refuse);
   if (kind.isDirectory()) refuse({ code: 'EISDIR' });
   if (!kind.isFile()) throw notAFile(path);
-  const handle = await open(path, 'r').catch(refuse);
+  const handle = await access.open(path).catch(refuse);
   try {
     return fromHandle(handle, path, (await handle.stat()).size);
   } catch (error) {
@@ -31,7 +31,7 @@ export async function openFileSource(path: string): Promise<FileSource> {
   }
 }
 
-function fromHandle(handle: FileHandle, path: string, size: number): FileSource {
+function fromHandle(handle: OpenFile, path: string, size: number): FileSource {
   let buffer = new Uint8Array(0);
   return {
     name: path,

@@ -1,6 +1,6 @@
 /**
- * Labels short simulated recordings with one thread and with two, and prints both rates and their
- * quotient; the goal is 1.8 on two free processors. Both tables must be equal byte for byte. Run after a
+ * Labels short simulated recordings with one thread and with two, twice each, and prints both rates and their
+ * quotient; the goal is 1.8 on two free processors. All tables must be equal byte for byte. Run after a
  * build, from the root: `npx esbuild tests/bench/label.ts --bundle --platform=node --format=esm
  * --packages=external --outfile=dist/bench-label.mjs` and `node dist/bench-label.mjs [recordings]`.
  */
@@ -38,7 +38,12 @@ function label(folder: string, workers: number): { seconds: number; cpuS: number
   const before = childCpuS();
   const begun = performance.now();
   const args = ['bin/arc-transfer.js', 'label', join(folder, 'recs'), '--out', out];
-  const { status, stderr } = spawnSync(process.execPath, [...args, '--workers', String(workers)]);
+  const { status, stderr } = spawnSync(process.execPath, [
+    ...args,
+    '--overwrite',
+    '--workers',
+    String(workers),
+  ]);
   const seconds = (performance.now() - begun) / 1000;
   if (status !== 0) throw new Error(String(stderr));
   return { seconds, cpuS: childCpuS() - before, table: readFileSync(out, 'utf8') };
@@ -59,18 +64,20 @@ try {
     writeFileSync(join(folder, 'recs', name), drawn[i % DIFFERENT]!);
   }
   console.log(`${COUNT} recordings of about ${ARC_S} s of arc; load ${loadavg()[0]?.toFixed(1)}`);
-  const [one, two] = [label(folder, 1), label(folder, 2)];
-  for (const [workers, run] of [
-    [1, one],
-    [2, two],
-  ] as const) {
-    const rate = (COUNT / run.seconds).toFixed(1);
+  // One, two, two, one: what the machine gains or loses in speed meanwhile weighs on both alike.
+  const runs = [1, 2, 2, 1].map((workers) => ({ workers, ...label(folder, workers) }));
+  const mean = (workers: number, of: 'seconds' | 'cpuS') =>
+    runs.filter((run) => run.workers === workers).reduce((sum, run) => sum + run[of] / 2, 0);
+  for (const workers of [1, 2]) {
+    const seconds = mean(workers, 'seconds');
+    const each = runs.filter((run) => run.workers === workers).map((run) => run.seconds.toFixed(1));
     console.log(
-      `${workers} worker: ${run.seconds.toFixed(1)} s, ${rate} a second, ${run.cpuS.toFixed(1)} s of processor`,
+      `${workers} worker: ${each.join(' and ')} s, ${(COUNT / seconds).toFixed(1)} a second, ${mean(workers, 'cpuS').toFixed(1)} s of processor`,
     );
   }
+  const equal = runs.every(({ table }) => table === runs[0]?.table);
   console.log(
-    `quotient ${(one.seconds / two.seconds).toFixed(2)}, tables ${one.table === two.table ? 'equal' : 'DIFFERENT'}`,
+    `quotient ${(mean(1, 'seconds') / mean(2, 'seconds')).toFixed(2)}, tables ${equal ? 'equal' : 'DIFFERENT'}`,
   );
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
-import { stat } from 'node:fs/promises';
 import { pipeline } from 'node:stream/promises';
+import { FILE_ACCESS } from '../file-access.js';
 
 /**
  * What tells cheaply that a file is unchanged. The time of the last change of its entry is in it too:
@@ -16,7 +16,7 @@ export interface FileKey {
 
 /** The key of a file now; null when it cannot be asked. */
 export async function fileKey(path: string): Promise<FileKey | null> {
-  const stats = await stat(path, { bigint: true }).catch(() => null);
+  const stats = await FILE_ACCESS.stat(path).catch(() => null);
   if (stats === null || !stats.isFile()) return null;
   return {
     size: Number(stats.size),
