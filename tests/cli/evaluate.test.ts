@@ -44,4 +44,27 @@ describe('evaluate', () => {
     expect([wrong.status, wrong.stdout]).toEqual([2, '']);
     expect(wrong.stderr).toMatch(/line 2.*"sprey".*Did you mean "spray"\?.*\[unknown-label\]/);
   });
+
+  it('says the same by one thread and by three, in the order of the table', async () => {
+    const folder = scratch({ 'truth.csv': TABLE, 'broken.wav': 'no recording' });
+    const by = (workers: string) =>
+      runCli(['evaluate', 'truth.csv', '--json', '--workers', workers], { cwd: folder });
+    const [one, three] = [await by('1'), await by('3')];
+    // Rejects answers in the order in which threads end: the broken files are done first.
+    expect(three.stdout).toBe(one.stdout);
+    const { files } = JSON.parse(three.stdout) as Document;
+    expect(files.map(({ file }) => file)).toEqual(
+      TABLE.split('\n')
+        .slice(1)
+        .map((row) => row.split(',')[0]),
+    );
+  });
+
+  it('says once, before any recording is read, that a model cannot be used', async () => {
+    const folder = scratch({ 'truth.csv': TABLE, 'no.json': '{"kind":"other"}' });
+    const args = ['evaluate', 'truth.csv', '--model', 'no.json'];
+    const run = await runCli(args, { cwd: folder });
+    expect([run.status, run.stdout]).toEqual([2, '']);
+    expect(run.stderr.match(/\[bad-model\]/g)).toHaveLength(1);
+  });
 });

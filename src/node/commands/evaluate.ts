@@ -30,7 +30,8 @@ export function registerEvaluate(program: Command): void {
     .optionsGroup('Output:')
     .option('--json', 'the evaluation as one document')
     .option('--out <page.html>', 'also write a page')
-    .option('--overwrite', 'let --out replace a file');
+    .option('--overwrite', 'let --out replace a file')
+    .option('--workers <n>', 'recordings judged at the same time (default: all processors)');
   addModelFlag(command);
   addReadingFlags(command);
   addSettingFlags(command);

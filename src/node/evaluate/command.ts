@@ -8,21 +8,23 @@ import {
   type TruthRun,
   truthRuns,
 } from '../../evaluate/index.js';
-import { parseSetup } from '../../procedure/index.js';
 import type { Result } from '../../result/index.js';
-import { classifyOne, type Job } from '../classify/classify-one.js';
-import type { Engine } from '../classify/engine.js';
-import { engineOf } from '../flags/model-flag.js';
+import { runBatch } from '../../run/index.js';
+import { engineFor, modelFiles } from '../flags/model-flag.js';
 import { readReading } from '../flags/reading-flags.js';
 import { readSettings } from '../flags/setting-flags.js';
+import { workersOf } from '../label/label-options.js';
+import { createLabelProgress } from '../label/label-progress.js';
+import type { LabelPlan } from '../label/plan.js';
+import { poolRunner } from '../label/pool.js';
+import type { LabelRecord } from '../label/record.js';
 import { lookOf } from '../look.js';
 import { writeOut } from '../output.js';
-import { createProgress } from '../progress.js';
 import { fileSink, type Sink } from '../sink.js';
 import { placeOf, readLabelTable, remarksOn } from './read-labels.js';
 
 /**
- * The whole command: table and options first, then the recordings one by one. A file that cannot be
+ * The whole command: table and options first, then the recordings. A file that cannot be
  * read is a row of its own and a miss.
  *
  * @throws ArcError for wrong use, before any recording is read
@@ -30,10 +32,18 @@ import { placeOf, readLabelTable, remarksOn } from './read-labels.js';
 export async function evaluateCommand(
   path: string,
   options: Readonly<Record<string, unknown>>,
-  engine?: Engine,
 ): Promise<void> {
   const settings = readSettings(options);
-  const reading = readReading(options);
+  const models = modelFiles(options);
+  const plan: LabelPlan = {
+    settings,
+    reading: readReading(options),
+    windows: false,
+    ...(models.length > 0 ? { models } : {}),
+  };
+  const workers = workersOf(options['workers'] as string | undefined);
+  // A model that cannot be used is said once, not for each recording.
+  await engineFor(models);
   const table = await readLabelTable(path);
   const truths = truthRuns(table.rows);
   if (truths.length === 0) throw noLabels(path);
@@ -41,10 +51,7 @@ export async function evaluateCommand(
   const page = out === undefined ? undefined : await fileSink(out, options['overwrite'] === true);
   try {
     for (const remark of remarksOn(table)) process.stderr.write(`${remark}\n`);
-    const progress = createProgress(truths.length);
-    const used = engine ?? (await engineOf(options));
-    const job: Job = { engine: used, setup: parseSetup({}), settings, reading, progress };
-    const results = await classifyAll(path, truths, job);
+    const results = await judgeAll(path, truths, plan, workers);
     const evaluation = evaluateRuns(truths, results, settings.mixedShare);
     await write(evaluation, options['json'] === true, page, basename(path));
     await page?.close(true);
@@ -56,18 +63,34 @@ export async function evaluateCommand(
   }
 }
 
-async function classifyAll(
+/** The answers in the order of the labels, by several threads. */
+async function judgeAll(
   table: string,
   truths: readonly TruthRun[],
-  job: Job,
+  plan: LabelPlan,
+  workers: number,
 ): Promise<Result[]> {
+  const runner = poolRunner(plan, Math.min(workers, truths.length), null);
+  const progress = createLabelProgress({
+    total: truths.length,
+    stream: process.stderr,
+    now: () => performance.now(),
+  });
+  const work = ({ file }: TruthRun) =>
+    runner.run({ path: placeOf(table, file), origin: 'named', setup: {}, fingerprint: '' });
   const results: Result[] = [];
-  for (const { file } of truths) {
-    const result = await classifyOne({ path: placeOf(table, file), origin: 'named' }, job);
-    job.progress.clear();
-    if (result) results.push(result);
+  try {
+    const batch = runBatch(truths, work, { limit: runner.parallel, ordered: true });
+    for await (const { value } of batch) {
+      const { result } = JSON.parse(value.line) as LabelRecord;
+      if (result) results.push(result);
+      progress.count(value.status, true);
+    }
+    return results;
+  } finally {
+    progress.clear();
+    await runner.close();
   }
-  return results;
 }
 
 async function write(
