@@ -36,7 +36,7 @@ export function registerFit(program: Command): void {
       '--set <names>',
       'with --recipe: only these, with commas between; with --from: this one',
     )
-    .option('--workers <n>', 'threads that simulate (default: all cores)')
+    .option('--workers <n>', 'threads that simulate and fit (default: all cores)')
     .addOption(
       new Option(
         '--reference-from <folder>',

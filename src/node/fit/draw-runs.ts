@@ -1,5 +1,3 @@
-import { availableParallelism } from 'node:os';
-import { Piscina } from 'piscina';
 import {
   arcCount,
   emptySets,
@@ -8,7 +6,7 @@ import {
   type TrainingRecipe,
   type TrainingSets,
 } from '../../evaluate/index.js';
-import { packageFile } from '../package-file.js';
+import { openPool } from './pool.js';
 import type { FitTask } from './worker.js';
 
 /** The runs of a recipe, drawn by several threads and put in the order of their numbers. */
@@ -39,13 +37,4 @@ export async function drawRuns(
   } finally {
     await pool.destroy();
   }
-}
-
-function openPool(workers: number | undefined): Piscina {
-  const threads = workers ?? availableParallelism();
-  return new Piscina({
-    filename: packageFile('dist/node/fit/worker.js').href,
-    minThreads: threads,
-    maxThreads: threads,
-  });
 }

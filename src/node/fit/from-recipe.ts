@@ -2,7 +2,6 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { ArcError } from '../../core/index.js';
 import {
-  fitShipped,
   poolShipped,
   SHIPPED_RECIPE,
   type ShippedFit,
@@ -14,6 +13,8 @@ import { SOUND_FEATURES } from '../../features/index.js';
 import { packageFile } from '../package-file.js';
 import { drawRuns } from './draw-runs.js';
 import { type FitFlags, needed } from './flags.js';
+import { openPool } from './pool.js';
+import type { FitTask } from './worker.js';
 
 const SETS: readonly (keyof TrainingSets)[] = ['sound', 'voltage', 'voltage-current', 'current'];
 
@@ -34,12 +35,21 @@ export async function fitFromRecipe(flags: FitFlags): Promise<void> {
     await writeFile(path, `${JSON.stringify(document)}\n`);
     process.stdout.write(`${path}\n`);
   };
-  const fits: Partial<Record<keyof TrainingSets, ShippedFit>> = {};
-  for (const set of sets) {
-    process.stderr.write(`fitting ${set} on ${drawn.sets[set].length} runs\n`);
-    const fit = fitShipped(set, drawn.sets[set], [...drawn.nonArcs, ...real], recipe);
-    fits[set] = fit;
-    await write(set, fit.model);
+  const pool = openPool(workers);
+  const fit = async (set: keyof TrainingSets): Promise<[string, ShippedFit]> => {
+    const runs = drawn.sets[set];
+    process.stderr.write(`fitting ${set} on ${runs.length} runs\n`);
+    const nonArcs = set === 'sound' ? [...drawn.nonArcs, ...real] : [];
+    const task: FitTask = { recipe, set, runs, nonArcs };
+    const fitted = (await pool.run(task)) as ShippedFit;
+    await write(set, fitted.model);
+    return [set, fitted];
+  };
+  let fits: Partial<Record<keyof TrainingSets, ShippedFit>>;
+  try {
+    fits = Object.fromEntries(await Promise.all(sets.map(fit)));
+  } finally {
+    await pool.destroy();
   }
   if (isWhole(fits)) await write('pooling', poolShipped(fits, recipe));
   else process.stderr.write('Sound is weighed against trace only where all four are fitted.\n');
