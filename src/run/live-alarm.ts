@@ -1,5 +1,6 @@
 import { MODES, type Mode } from '../core/index.js';
 import type { LiveBelief } from './live-mode.js';
+import { type Allowance, allowFor } from './vouched.js';
 
 /** What counts as leaving the expected mode. All times s. */
 export interface Expectation {
@@ -47,6 +48,7 @@ const UNCLEAR_S = 5;
 export class DepartureWatch {
   #expectation: Expectation | null;
   readonly #craterMaskS: number;
+  readonly #allowance: Allowance | null;
   #out = false;
   #outS = 0;
   #backS = 0;
@@ -56,10 +58,18 @@ export class DepartureWatch {
   #alarm = false;
   #mode: Mode | null = null;
 
-  /** A departure shorter than the crater mask cannot be told from the end of the weld. */
-  constructor(expectation: Expectation | null, craterMaskS: number) {
+  /**
+   * A departure shorter than the crater mask cannot be told from the end of the weld. `allowance` holds while
+   * its mode is the expected one.
+   */
+  constructor(
+    expectation: Expectation | null,
+    craterMaskS: number,
+    allowance: Allowance | null = null,
+  ) {
     this.#expectation = expectation;
     this.#craterMaskS = craterMaskS;
+    this.#allowance = allowance;
   }
 
   get alarm(): boolean {
@@ -78,8 +88,10 @@ export class DepartureWatch {
   }
 
   /** One window of steady arc that ends at `timeS`; `rateHz` is the rate of events where known. */
-  push(timeS: number, hopS: number, belief: LiveBelief, rateHz: number | null): AlarmChange[] {
+  push(timeS: number, hopS: number, believed: LiveBelief, rateHz: number | null): AlarmChange[] {
     if (!this.#expectation) return [];
+    const applies = this.#allowance?.expected === this.#expectation.mode;
+    const belief = applies ? allowFor(believed, this.#allowance!) : believed;
     const p = belief.probabilities[MODES.indexOf(this.#expectation.mode)]!;
     if (belief.mode === null) return this.#unclear(timeS, hopS);
     this.#unclearS = 0;

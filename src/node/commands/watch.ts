@@ -11,6 +11,8 @@ const EXAMPLES = `Examples
     arecord -t raw -f S16_LE -r 48000 -c 1 | arc-transfer watch - --format s16le --sample-rate 48000
   A logger that sends rows of time,voltage,current; a result for each weld; an alarm:
     arc-transfer watch tcp://logger.example:5025 --welds welds/ --expect spray --alarm-after 1s
+  The same, quiet about a cell that is misnamed: recordings of its good welds, all in the mode expected:
+    arc-transfer watch tcp://logger.example:5025 --expect spray --good good1.csv good2.csv
   A recording as if it were live, four times as fast:
     arc-transfer watch weld.wav --speed 4
 `;
@@ -42,6 +44,11 @@ export function registerWatch(program: Command): void {
     .optionsGroup('Alarm (with --expect <mode>, see Set-up):')
     .option('--tolerate <s>', 'departures up to this long are passed over (default: 0.5 s)')
     .option('--alarm-after <s>', 'a departure this long raises the alarm (default: 1 s)')
+    .option(
+      '--good <recordings...>',
+      'welds (or folders of them) you vouch for as in the mode of --expect: while that is expected the alarm ' +
+        'allows for how they are misnamed; the mode that is told stays as it is',
+    )
     .option('--tack <s>', 'no alarm within so long after an arc start (default: 1 s)')
     .option('--programs <list>', 'expected mode by program told in the stream, e.g. 1=spray,2=none')
     .option('--on-alarm <program>', 'run this when an alarm begins or ends; no shell is between')

@@ -4,6 +4,8 @@ import { lookOf } from '../look.js';
 import { stdoutIsOpen, writeOut } from '../output.js';
 import { AlarmCommand } from './alarm-command.js';
 import type { Observer } from './events.js';
+import { type GoodWelds, hearGoodWelds, OTHER_KIND } from './good-welds.js';
+import { sayLearned } from './good-words.js';
 import type { MqttPublisher } from './mqtt/publisher.js';
 import { openSource } from './open-source.js';
 import { expected, readWatchOptions, type WatchOptions } from './options.js';
@@ -21,7 +23,8 @@ const NO_SAFETY =
 /**
  * The whole command. Exit status 1 when an alarm was raised, the source failed, or a weld could not be written.
  *
- * @throws ArcError for wrong use, before anything is listened to.
+ * @throws ArcError for wrong use: before anything is listened to, but for good welds of another kind than the
+ * source turns out to be.
  */
 export async function watchCommand(
   given: string | undefined,
@@ -32,9 +35,10 @@ export async function watchCommand(
   const options = await readWatchOptions(raw);
   const source = await openSource(given, options, raw);
   if (options.expectation || options.programs.size > 0) process.stderr.write(NO_SAFETY);
+  const good = await learnFromGood(options);
   const parts = await openParts(options);
   const { observers, folder, mqtt } = parts;
-  const session = new Session(source, options, observers, folder?.firstWeld ?? 1);
+  const session = new Session(source, options, observers, folder?.firstWeld ?? 1, good);
   mqtt?.onExpect((text) => void expectByBroker(session, options, text));
   const stop = onStopSignal();
   const abort = new AbortController();
@@ -43,7 +47,7 @@ export async function watchCommand(
   try {
     await session.run(abort.signal);
   } catch (error) {
-    if (!isArcError(error)) throw error;
+    if (!isArcError(error) || error.code === OTHER_KIND) throw error;
     say(`${source.name}: ${sayShort(error)}`);
     process.exitCode = 1;
   } finally {
@@ -52,6 +56,14 @@ export async function watchCommand(
     if (given === '-') process.stdin.destroy();
   }
   if (session.state.alarms > 0 || (folder?.unsaved ?? 0) > 0) process.exitCode = 1;
+}
+
+async function learnFromGood(options: WatchOptions): Promise<GoodWelds | null> {
+  const { good, expectation } = options;
+  if (good.length === 0 || !expectation) return null;
+  const learned = await hearGoodWelds(options, expectation.mode);
+  for (const line of sayLearned(learned)) say(line);
+  return learned;
 }
 
 interface Parts {
@@ -105,6 +117,6 @@ function noSource(): ArcError {
     code: 'no-source',
     what: 'No source was named.',
     expected: '-, mic:<name>, tcp://host:port, serial:<device> or a file',
-    todo: `arc-transfer watch --list shows the microphones. Modes are ${MODES.join(', ')}.`,
+    todo: `arc-transfer watch --list shows the microphones. The source comes before --good. Modes are ${MODES.join(', ')}.`,
   });
 }

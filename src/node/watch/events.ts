@@ -1,6 +1,7 @@
 import type { Mode } from '../../core/index.js';
 import type { Result } from '../../result/index.js';
 import type { AlarmChange, LiveModes } from '../../run/index.js';
+import type { GoodWelds } from './good-welds.js';
 import type { Losses } from './sources/types.js';
 
 /** Something that happened, as screen, lines, NDJSON and brokers get it. Times are s of the stream. */
@@ -13,6 +14,8 @@ export type WatchEvent =
       format: string;
       rateHz: number;
       channels: string[];
+      /** What the alarm learned from good welds, where some were given. */
+      good?: GoodWelds;
     }
   | { event: 'arc-start' | 'arc-stop'; timeS: number; weld: number; open: boolean }
   | {

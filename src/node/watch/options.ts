@@ -17,6 +17,8 @@ export interface WatchOptions {
   expectTimes: Omit<Expectation, 'mode'>;
   /** Expected mode by program number or name; null expects nothing. */
   programs: ReadonlyMap<string, Mode | null>;
+  /** Recordings of welds, or folders of them, that are vouched for as being in the expected mode. */
+  good: readonly string[];
   /** No alarm within so long after an arc start, s. */
   tackS: number;
   /** Silence of the line after which the signal counts as lost, s. */
@@ -45,6 +47,8 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
   const programs = readPrograms(text(raw['programs']));
   if (raw['onAlarm'] !== undefined && !mode && programs.size === 0 && !raw['mqtt'])
     throw needs('--on-alarm', '--expect <mode> or --programs');
+  const good = Array.isArray(raw['good']) ? raw['good'] : [];
+  if (good.length > 0 && !mode) throw needs('--good', '--expect <mode>');
   const welds = text(raw['welds']);
   return {
     reading: readReading(raw),
@@ -53,6 +57,7 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
     expectation: mode === null ? null : { mode, ...expectTimes },
     expectTimes,
     programs,
+    good,
     tackS: seconds(raw, 'tack', 0, 60) ?? 1,
     lostAfterS: seconds(raw, 'lostAfter', 0.1, 3600) ?? 1,
     speed: readSpeed(text(raw['speed'])),

@@ -1,8 +1,10 @@
 import type { LiveEvent } from '../../run/index.js';
 import { DepartureWatch } from '../../run/index.js';
 import type { Observer, WatchEvent, WatchState } from './events.js';
+import { type GoodWelds, refuseOtherKind } from './good-welds.js';
 import { ModeTalk } from './mode-talk.js';
 import type { WatchOptions } from './options.js';
+import { sourceEvent } from './source-event.js';
 import type { LiveItem, LiveSource } from './sources/types.js';
 import { newState } from './state.js';
 import { StreamHolder } from './stream-holder.js';
@@ -15,6 +17,7 @@ export class Session {
   readonly #options: WatchOptions;
   readonly #source: LiveSource;
   readonly #observers: readonly Observer[];
+  readonly #good: GoodWelds | null;
   readonly #streams: StreamHolder;
   readonly #watch: DepartureWatch;
   readonly #talk = new ModeTalk();
@@ -29,13 +32,16 @@ export class Session {
     options: WatchOptions,
     observers: readonly Observer[],
     firstWeld: number,
+    good: GoodWelds | null = null,
   ) {
     this.#source = source;
     this.#options = options;
     this.#observers = observers;
+    this.#good = good;
     this.#nextWeld = firstWeld;
     this.#streams = new StreamHolder(source.name, options);
-    this.#watch = new DepartureWatch(options.expectation, options.settings.craterMaskS);
+    const { expectation, settings } = options;
+    this.#watch = new DepartureWatch(expectation, settings.craterMaskS, good?.allowance);
     const { cells } = this.#strip;
     this.state = newState(source, this.#watch.expected, cells);
   }
@@ -82,19 +88,9 @@ export class Session {
 
   async #format({ format }: LiveItem & { type: 'format' }): Promise<void> {
     await this.#live(this.#streams.end());
-    await this.#streams.begin(format);
-    const channels = format.channels.map((channel) => channel.quantity);
-    const { kind, sampleRateHz: rateHz } = format;
-    const { name, timeS } = this.state;
-    await this.#tell({
-      event: 'source',
-      timeS,
-      name,
-      kind,
-      format: format.format,
-      rateHz,
-      channels,
-    });
+    const { featureSet } = await this.#streams.begin(format);
+    if (this.#good) refuseOtherKind(this.#good, this.state.name, featureSet);
+    await this.#tell(sourceEvent(this.state, format, this.#good));
   }
 
   async #samples(channels: Float64Array[]): Promise<void> {
@@ -155,7 +151,7 @@ export class Session {
     state.eventRateHz = null;
     state.weld = this.#nextWeld;
     this.#talk.reset();
-    if (state.arcOn) this.#streams.steadyFrom(timeS, open);
+    if (state.arcOn) this.#streams.arcStart(timeS, open);
     await this.#tell({ event: event.type, timeS, weld: state.weld, open });
     if (!state.arcOn && state.signal !== 'lost') await this.#alarms(this.#watch.arcStop(timeS));
   }
@@ -167,7 +163,7 @@ export class Session {
     state.eventRateHz = now.rateHz;
     this.#strip.set(now.timeS, now.modes.provisional.mode ?? 'unnamed');
     for (const said of this.#talk.changes(now)) await this.#tell({ ...said, weld: state.weld });
-    if (!now.steady || now.timeS - now.hopS < this.#streams.alarmsFromS) return;
+    if (!this.#streams.counts(now)) return;
     const { timeS, hopS, rateHz } = now;
     await this.#alarms(this.#watch.push(timeS, hopS, now.modes.provisional, rateHz));
   }

@@ -13,7 +13,7 @@ export class StreamHolder {
   #endedS = 0;
   #startedAt: Date | undefined;
   /** No alarm before this time: the start of an arc and tacks are left alone. */
-  alarmsFromS = 0;
+  #alarmsFromS = 0;
 
   constructor(name: string, options: WatchOptions) {
     this.#name = name;
@@ -29,8 +29,12 @@ export class StreamHolder {
     return this.#stream?.timeS ?? this.#endedS;
   }
 
-  /** Loads what a format needs. @throws ArcError as `laneFor` and `parseModel` do */
-  async begin(format: LiveFormat): Promise<void> {
+  /**
+   * Loads what a format needs; the name of its feature set, which says what it is a recording of.
+   *
+   * @throws ArcError as `laneFor` and `parseModel` do
+   */
+  async begin(format: LiveFormat): Promise<{ featureSet: string }> {
     const { settings, setup } = this.#options;
     const { id } = laneFor(format, true).featureSet;
     const document = await loadShippedModel(id);
@@ -42,6 +46,7 @@ export class StreamHolder {
       const path = this.#name;
       return new LiveStream({ lane, format, model, settings, setup, path, host, offsetS });
     };
+    return { featureSet: id };
   }
 
   push(channels: Float64Array[]): LiveEvent[] {
@@ -67,8 +72,14 @@ export class StreamHolder {
     this.#endedS += Math.round(seconds * rateHz) / rateHz;
   }
 
-  steadyFrom(timeS: number, open: boolean): void {
+  /** An arc began; `open` where it was burning already. */
+  arcStart(timeS: number, open: boolean): void {
     const { tackS, settings } = this.#options;
-    this.alarmsFromS = timeS + (open ? 0 : Math.max(tackS, settings.ignitionMaskS));
+    this.#alarmsFromS = timeS + (open ? 0 : Math.max(tackS, settings.ignitionMaskS));
+  }
+
+  /** Whether an alarm may be raised by this window. */
+  counts({ modes, steady, timeS, hopS }: LiveEvent & { type: 'now' }): boolean {
+    return modes !== null && steady && timeS - hopS >= this.#alarmsFromS;
   }
 }

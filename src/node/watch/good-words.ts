@@ -1,0 +1,22 @@
+import { MODES } from '../../core/index.js';
+import { MODE_WORDS, percent } from '../../report/index.js';
+import { hardToSee } from '../../run/index.js';
+import type { GoodWelds } from './good-welds.js';
+
+/** What was learned from good welds, in lines for a person. */
+export function sayLearned({ recordings, kind, allowance }: GoodWelds): string[] {
+  const { expected, windows, taken, off } = allowance;
+  const wanted = MODE_WORDS[expected].name;
+  const from = `${recordings.length} good recording(s), ${windows} windows: ${wanted}`;
+  const others = MODES.filter((mode) => off[mode] > 0).map(
+    (mode) => `${MODE_WORDS[mode].name} at ${percent(taken[mode])}`,
+  );
+  if (others.length === 0) return [`${from} was recognised; nothing to allow for`];
+  const missed = hardToSee(allowance, kind).map((mode) => MODE_WORDS[mode].name);
+  const learned = `${from} was taken for ${others.join(' and ')}; the alarm allows for it`;
+  if (missed.length === 0) return [learned];
+  return [
+    learned,
+    `So much is allowed for that most departures to ${missed.join(' and ')} will raise no alarm.`,
+  ];
+}
