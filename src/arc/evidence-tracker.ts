@@ -30,6 +30,8 @@ const ON_SCORE = 0;
 const OFF_SCORE = -1;
 /** A leap of 9 dB within 50 ms, to a level that lasts, makes up for this much score: steady hiss scores low. */
 const LEAP_DB = 9;
+/** Time that a recorder may take to open or close, s (common practice, no source). */
+const OPENING_S = 0.2;
 /** Time that must follow a leap before it counts, s. */
 const LASTING_S = 0.2;
 const LASTING_RATIO = 4;
@@ -79,9 +81,11 @@ export class EvidenceTracker {
     this.#on = false;
     const from = Math.max(this.#onSinceS, durationS - 1.3);
     const step = this.#levels.sharpest('fall', from, durationS - 0.05);
-    return step && step.ratio < EDGE_STEP_AT_END
-      ? [{ type: 'arc-stop', timeS: step.timeS, open: false, stepDb: fallDb(step) }]
-      : [{ type: 'arc-stop', timeS: durationS, open: true }];
+    if (step === null || step.ratio >= EDGE_STEP_AT_END)
+      return [{ type: 'arc-stop', timeS: durationS, open: true }];
+    // What falls at the very end may be the recorder that closes.
+    const stepDb = durationS - step.timeS >= OPENING_S ? fallDb(step) : 0;
+    return [{ type: 'arc-stop', timeS: step.timeS, open: false, stepDb }];
   }
 
   #whileOff(): ArcChange[] {
@@ -153,9 +157,12 @@ function startAt(step: LevelStep): ArcChange {
   return { type: 'arc-start', timeS: step.timeS, open: false, stepDb: leapDb(step) };
 }
 
-/** A leap up in dB; nothing out of what can't be compared with, which proves an edit or a padded clip. */
-function leapDb({ sharpRatio, heard }: LevelStep): number {
-  return heard ? 10 * Math.log10(sharpRatio) : 0;
+/**
+ * A leap up in dB; nothing out of what can't be compared with, which proves an edit or a padded clip, nor
+ * right after the first sound, when the recorder itself may be opening.
+ */
+function leapDb({ sharpRatio, heard, sinceFirstS }: LevelStep): number {
+  return heard && sinceFirstS >= OPENING_S ? 10 * Math.log10(sharpRatio) : 0;
 }
 
 /** A fall in dB, over a longer time, since the room goes on sounding. */

@@ -7,6 +7,8 @@ export interface LevelStep {
   sharpRatio: number;
   /** False where one side holds too little sound to compare with: an edit, or a recorder that opens. */
   heard: boolean;
+  /** Time since the first sound of the recording, s; 0 where there was none before. */
+  sinceFirstS: number;
 }
 
 const SIDE = 8;
@@ -33,6 +35,8 @@ export class LevelHistory {
   readonly #capacity: number;
   #levels: number[] = [];
   #firstIndex = 0;
+  /** Absolute place of the first level that was heard at all. */
+  #firstHeard = Infinity;
   /** Whole sides by absolute place: spans that are sought overlap. */
   readonly #known = new Map<number, Side>();
 
@@ -43,7 +47,11 @@ export class LevelHistory {
   }
 
   push(levels: Float64Array): void {
-    for (const level of levels) this.#levels.push(level);
+    for (const level of levels) {
+      if (level > SILENCE && this.#firstHeard === Infinity)
+        this.#firstHeard = this.#firstIndex + this.#levels.length;
+      this.#levels.push(level);
+    }
     const surplus = this.#levels.length - this.#capacity;
     if (surplus <= 0) return;
     this.#levels.splice(0, surplus);
@@ -82,8 +90,10 @@ export class LevelHistory {
     const isHeard = heardHeight >= CLEAR_STEP || edited < 0;
     const best = isHeard ? heard : edited;
     if (best < 0) return null;
+    const place = this.#firstIndex + best;
     return {
-      timeS: (this.#firstIndex + best) * this.#stepS,
+      timeS: place * this.#stepS,
+      sinceFirstS: Math.max(0, place - this.#firstHeard) * this.#stepS,
       ratio: this.#ratio(best, SIDE, isHeard),
       sharpRatio: this.#ratio(best, SHARP_SIDE, isHeard),
       heard: isHeard,

@@ -10,7 +10,6 @@ import {
   positiveEvidence,
   type StretchSigns,
   stretchVector,
-  strongSigns,
   windowArcScore,
 } from './stretch-gate.js';
 import type { WindowOpinions } from './window-opinions.js';
@@ -55,8 +54,7 @@ export class Classifier {
     if (!gate) return Infinity;
     const fitted = score(gate.stretch, stretchVector(signs))[0]!;
     const { features } = this.model.featureSet;
-    const evidence = positiveEvidence(signs, features) + strongSigns(signs, features);
-    return fitted + evidence + priorScore(gate.calibration, prior);
+    return fitted + positiveEvidence(signs, features) + priorScore(gate.calibration, prior);
   }
 
   judge(window: FeatureWindow, arcScore = this.arcScore(window)): WindowJudgement {

@@ -19,7 +19,6 @@ export {
   type StretchSigns,
   stretchVector,
   stretchVectorLength,
-  strongSigns,
   windowArcScore,
 } from './stretch-gate.js';
 export type { Tree, TreeScorer } from './tree-scorer.js';

@@ -15,13 +15,12 @@ export * from './stability/index.js';
 export { fitShipped, SHIPPED_VERSION } from './training/fit-shipped.js';
 export { type LabelledRun, type LabelledWindow, REAL, windowsOf } from './training/labelled-run.js';
 export {
-  arcCount,
-  emptySets,
-  makeArc,
   makeNonArcs,
   NON_ARC_SOUNDS,
-  type TrainingSets,
-} from './training/make-runs.js';
+  type RealSound,
+  rerecord,
+} from './training/make-non-arcs.js';
+export { arcCount, emptySets, makeArc, type TrainingSets } from './training/make-runs.js';
 export { poolShipped, type ShippedFit } from './training/pool-shipped.js';
 export { SHIPPED_RECIPE, SMALL_RECIPE, type TrainingRecipe } from './training/recipe.js';
 export { packReference, unpackReference } from './training/reference-windows.js';

@@ -12,6 +12,7 @@ export {
   SNR_BAND_HZ,
   type SoundChain,
 } from './degrade.js';
+export { atRate } from './device.js';
 export { type DrawOptions, drawScenario } from './draw.js';
 export { CHAIN_FAMILIES, type ChainFamily, type ChainOptions, drawChain } from './draw-chain.js';
 export { ELECTRICAL_FAMILIES, type ElectricalFamily } from './families.js';

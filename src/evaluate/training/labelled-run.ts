@@ -9,6 +9,8 @@ const EDGE_S = 0.3;
 
 /** Condition of recordings that were really made, not simulated. */
 export const REAL = 'real';
+/** Condition of renderings of those through a simulated room, noise and device. */
+export const RERECORDED = 'recorded again';
 
 /** One window with what really happened in it. */
 export interface LabelledWindow {

@@ -7,11 +7,8 @@ import {
   drawAcoustics,
   drawChain,
   drawScenario,
-  NOISE_GROUPS,
-  NON_ARC_SOUNDS,
   type SoundChain,
   simulateArc,
-  simulateNonArc,
   simulateSound,
 } from '../../simulate/index.js';
 import { type LabelledRun, labelWindows, windowsOf } from './labelled-run.js';
@@ -108,49 +105,3 @@ function soundConditions(chain: SoundChain): string[] {
     ...(chain.gainControl && chain.clip ? ['gain control and clipping'] : []),
   ];
 }
-
-/** Recordings without an arc of one kind, through the same chains. */
-export function makeNonArcs(recipe: TrainingRecipe, kind: string): LabelledRun[] {
-  return Array.from({ length: recipe.nonArcPerKind }, (_, i) => {
-    const id = `${recipe.seed}/no arc/${kind}/${i}`;
-    const random = createRandom(id);
-    const seconds = random.uniform(3, 6);
-    const sound = simulateNonArc(kind, random, RENDER_RATE_HZ, seconds);
-    if (sound.type !== 'sound') throw new RangeError(`${kind} is no sound`);
-    if (random.next() < 0.4) switchOnAndOff(sound.samples, random.fork('switch'));
-    const chain = drawChain(random, {
-      family: random.pick(recipe.chainFamilies),
-      noiseGroups: GROUPS_WITHOUT_ARC,
-    });
-    const { samples, rateHz } = degradeSound(sound.samples, RENDER_RATE_HZ, chain, { arcOn: [] });
-    const windows = windowsOf(createSoundLane(rateHz), [samples]);
-    return {
-      id,
-      family: kind,
-      conditions: [`chain ${chain.family}`],
-      mode: null,
-      unambiguous: true,
-      windows: windows.map((window) => ({ window, mode: null, arc: 'off' as const })),
-    };
-  });
-}
-
-/** Tools and showers start and stop as well, if more slowly than an arc: a leap alone must not make one. */
-function switchOnAndOff(samples: Float64Array, random: Random): void {
-  const n = samples.length;
-  const on = n * random.uniform(0.05, 0.4);
-  const off = n * random.uniform(0.6, 0.97);
-  const rise = RENDER_RATE_HZ * random.logUniform(0.02, 2);
-  const fall = RENDER_RATE_HZ * random.logUniform(0.02, 2);
-  const rest = 10 ** (random.uniform(-45, -12) / 20);
-  for (let i = 0; i < n; i++) {
-    const open = Math.max(0, Math.min(1, (i - on) / rise, (off - i) / fall));
-    samples[i] = samples[i]! * (rest + (1 - rest) * open);
-  }
-}
-
-export { NON_ARC_SOUNDS };
-
-const RENDER_RATE_HZ = 44_100;
-/** A neighbour's arc must not teach what an arc is not. */
-const GROUPS_WITHOUT_ARC = Object.keys(NOISE_GROUPS).filter((group) => group !== 'arcs');

@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { ArcError } from '../../core/index.js';
 import type { FeatureSet } from '../../features/index.js';
-import { type LabelledRun, REAL } from './labelled-run.js';
+import { type LabelledRun, REAL, RERECORDED } from './labelled-run.js';
 
 /**
  * Feature windows of real recordings, kept as numbers because the recordings themselves are not ours to
@@ -14,6 +14,8 @@ export const referenceWindowsSchema = z.object({
     z.object({
       id: z.string(),
       kind: z.string(),
+      /** True for a rendering of a recording through a drawn room, noise and device. */
+      rerecorded: z.boolean().optional(),
       windows: z.array(
         z.object({
           startS: z.number(),
@@ -27,7 +29,7 @@ export const referenceWindowsSchema = z.object({
 });
 export type ReferenceWindows = z.infer<typeof referenceWindowsSchema>;
 
-const DIGITS = 6;
+const DIGITS = 5;
 
 /** Recordings without an arc as a document. */
 export function packReference(
@@ -45,6 +47,7 @@ export function packReference(
     recordings: runs.map((run) => ({
       id: run.id,
       kind: run.family,
+      ...(run.conditions.includes(RERECORDED) ? { rerecorded: true } : {}),
       windows: run.windows.map(({ window }) => ({
         startS: window.startS,
         endS: window.endS,
@@ -69,10 +72,10 @@ export function unpackReference(document: unknown, featureSet: FeatureSet): Labe
       expected: `features of "${featureSet.id}" version ${featureSet.version}`,
       todo: 'Make them again with `arc-transfer fit --reference-from <folder>`.',
     });
-  return reference.recordings.map(({ id, kind, windows }) => ({
+  return reference.recordings.map(({ id, kind, rerecorded, windows }) => ({
     id,
     family: kind,
-    conditions: [REAL],
+    conditions: [rerecorded ? RERECORDED : REAL],
     mode: null,
     unambiguous: true,
     windows: windows.map(({ startS, endS, values, levels }) => ({

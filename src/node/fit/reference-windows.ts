@@ -1,6 +1,14 @@
 import { readdir, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
-import { type LabelledRun, packReference, REAL, windowsOf } from '../../evaluate/index.js';
+import {
+  type LabelledRun,
+  packReference,
+  REAL,
+  type RealSound,
+  rerecord,
+  SHIPPED_RECIPE,
+  windowsOf,
+} from '../../evaluate/index.js';
 import { createSoundLane, SOUND_FEATURES } from '../../features/index.js';
 import { openRecording } from '../../recording/index.js';
 import { openFileSource } from '../file-source.js';
@@ -8,9 +16,11 @@ import { type FitFlags, needed } from './flags.js';
 
 /** Folds of the collection that may be fitted on; the others are kept for scoring. */
 const FOLDS = ['1', '2'];
+/** Renderings of each clip beside the clip itself: few clips stand for all the sounds there are. */
+const RENDERINGS = 4;
 
 const ORIGIN =
-  'Feature windows of clips of folds 1 and 2 of "ESC: Dataset for Environmental Sound Classification" (K. J. Piczak, 2015, doi 10.7910/DVN/YDEPUT, clips under CC BY 3.0 from freesound.org; the number in a clip\'s name is its freesound id). No sound is contained.';
+  'Feature windows of clips, and of renderings of them through drawn rooms, noises and devices, of folds 1 and 2 of "ESC: Dataset for Environmental Sound Classification" (K. J. Piczak, 2015, doi 10.7910/DVN/YDEPUT, clips under CC BY 3.0 from freesound.org; the number in a clip\'s name is its freesound id). No sound is contained.';
 
 /**
  * Windows of the clips below a folder (named `fold-id-take.ogg`, in a folder for each kind) as one
@@ -23,30 +33,42 @@ export async function writeReferenceWindows(flags: FitFlags): Promise<void> {
     .filter((name) => name.endsWith('.ogg') && FOLDS.includes(basename(name)[0]!))
     .sort();
   const runs: LabelledRun[] = [];
-  for (const file of files) runs.push(await readRun(join(folder, file)));
+  for (const file of files) {
+    const sound = await readSound(join(folder, file));
+    runs.push(asItIs(sound), ...rerecord(sound, RENDERINGS, SHIPPED_RECIPE));
+  }
   await writeFile(out, `${JSON.stringify(packReference(ORIGIN, SOUND_FEATURES, runs))}\n`);
   process.stdout.write(`${out}\n`);
 }
 
-async function readRun(path: string): Promise<LabelledRun> {
+async function readSound(path: string): Promise<RealSound> {
   const source = await openFileSource(path);
   try {
     const recording = await openRecording(source);
-    const lane = createSoundLane(recording.sampleRateHz);
-    const windows: LabelledRun['windows'] = [];
-    for await (const block of recording.blocks())
-      for (const window of windowsOf(lane, block.channels))
-        windows.push({ window, mode: null, arc: 'off' });
+    const blocks: Float64Array[] = [];
+    for await (const { channels } of recording.blocks())
+      blocks.push(Float64Array.from(channels[0]!));
+    const samples = new Float64Array(blocks.reduce((sum, block) => sum + block.length, 0));
+    let at = 0;
+    for (const block of blocks) {
+      samples.set(block, at);
+      at += block.length;
+    }
     const kind = basename(dirname(path));
-    return {
-      id: `${kind}/${basename(path)}`,
-      family: kind,
-      conditions: [REAL],
-      mode: null,
-      unambiguous: true,
-      windows,
-    };
+    return { id: `${kind}/${basename(path)}`, kind, samples, rateHz: recording.sampleRateHz };
   } finally {
     await source.close();
   }
+}
+
+function asItIs({ id, kind, samples, rateHz }: RealSound): LabelledRun {
+  const windows = windowsOf(createSoundLane(rateHz), [samples]);
+  return {
+    id,
+    family: kind,
+    conditions: [REAL],
+    mode: null,
+    unambiguous: true,
+    windows: windows.map((window) => ({ window, mode: null, arc: 'off' })),
+  };
 }

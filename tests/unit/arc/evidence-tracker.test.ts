@@ -179,4 +179,23 @@ describe('EvidenceTracker', () => {
     expect(Math.abs(changes[0]!.timeS - 2)).toBeLessThanOrEqual(STEP_S);
     expect(changes[0]!.stepDb).toBe(0);
   });
+
+  it('counts a leap only where the recorder is surely open already, and still is', () => {
+    // Rejects taking the fade of a recorder that opens or closes for an ignition or the end of an arc.
+    const durationS = WINDOW_S + 19 * HOP_S;
+    const leaps = (afterS: number, beforeEndS: number) => {
+      const [onS, offS] = [afterS, durationS - beforeEndS];
+      const changes = track({
+        windows: 20,
+        score: () => 3,
+        level: (timeS) => (timeS >= onS && timeS < offS ? 1 : 0.01),
+      });
+      expect(changes.map(({ open }) => open)).toEqual([false, false]);
+      expect(Math.abs(changes[0]!.timeS - onS)).toBeLessThanOrEqual(STEP_S);
+      expect(Math.abs(changes[1]!.timeS - offS)).toBeLessThanOrEqual(STEP_S);
+      return changes.map(({ stepDb }) => Math.round(stepDb!));
+    };
+    expect(leaps(7 * STEP_S, 7 * STEP_S)).toEqual([0, 0]);
+    expect(leaps(20 * STEP_S, 20 * STEP_S)).toEqual([20, 20]);
+  });
 });

@@ -5,7 +5,6 @@ import {
   priorScore,
   RunVector,
   type Scorer,
-  strongSigns,
   windowArcScore,
 } from '../../../src/classify/index.js';
 
@@ -64,30 +63,18 @@ describe('the score of a window', () => {
 describe('evidence beside the fitted score', () => {
   const plain = [0.9, 6, 2, 0, 0.9, 1];
 
-  it('grows with leaps at one end and at both', () => {
-    // Rejects leaps that are counted once, or below 9 dB.
+  it('grows with the height of a leap at either end', () => {
+    // Rejects leaps that are counted once, a small one that counts, and a sudden bound instead of a slope.
     expect(evidenceOf(plain, 8, 8)).toBe(0);
-    const one = evidenceOf(plain, 12, 0);
-    expect(one).toBeGreaterThan(0);
-    expect(evidenceOf(plain, 0, 12)).toBe(one);
-    expect(evidenceOf(plain, 12, 12)).toBeGreaterThan(one);
+    const [small, high] = [evidenceOf(plain, 11, 0), evidenceOf(plain, 20, 0)];
+    expect(small).toBeCloseTo(high / 4, 12);
+    expect(evidenceOf(plain, 0, 11)).toBe(small);
+    expect(evidenceOf(plain, 20, 20)).toBeCloseTo(2 * high, 12);
+    expect(evidenceOf(plain, 50, 0)).toBe(high);
   });
 
-  it('counts even events and both edges once more where a recording is judged', () => {
-    const signs = (startDb: number, stopDb: number, kurtosis = 1) => {
-      const vector = new RunVector(NAMES.length);
-      vector.add(Float64Array.from([...plain.slice(0, 5), kurtosis]));
-      return { vector, startDb, stopDb };
-    };
-    const whole = strongSigns(signs(12, 12), NAMES);
-    expect(whole).toBeGreaterThan(0);
-    // Rejects one edge, a fall too small, and edges in sound that crackles or has no kurtosis.
-    for (const less of [signs(12, 8), signs(8, 12), signs(12, 12, 2), signs(12, 12, Number.NaN)])
-      expect(strongSigns(less, NAMES)).toBe(0);
-    const vector = new RunVector(NAMES.length);
-    vector.add(Float64Array.from(EVEN));
-    expect(strongSigns({ vector, startDb: 0, stopDb: 0 }, NAMES)).toBeGreaterThan(0);
-    expect(strongSigns({ vector, startDb: 12, stopDb: 12 }, NAMES)).toBeGreaterThan(whole);
+  it('gives leaps no weight where the kurtosis could not be measured', () => {
+    expect(evidenceOf([...plain.slice(0, 5), Number.NaN], 20, 20)).toBe(0);
   });
 
   it('gives leaps no weight in what crackles, and speaks against a fire', () => {
