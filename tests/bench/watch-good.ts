@@ -19,7 +19,7 @@ import {
   laneFor,
   learnAllowance,
 } from '../../src/run/index.js';
-import { joined } from '../support/live-trace.js';
+import { concat } from '../../src/signal/index.js';
 import {
   type Cell,
   drawCell,
@@ -63,7 +63,7 @@ const KINDS: Record<string, Kind> = {
         { name: 'i', quantity: 'current', unit: 'A' },
       ],
     },
-    recorded: (_cell, _label, arcs) => [0, 1].map((c) => joined(arcs.map((a) => a.traces[c]!))),
+    recorded: (_cell, _label, arcs) => [0, 1].map((c) => concat(arcs.map((a) => a.traces[c]!))),
   },
   sound: {
     format: {

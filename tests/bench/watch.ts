@@ -15,6 +15,7 @@ import {
   LiveStream,
   laneFor,
 } from '../../src/run/index.js';
+import { concat } from '../../src/signal/index.js';
 import {
   type ArcRun,
   drawAcoustics,
@@ -22,7 +23,6 @@ import {
   simulateArc,
   simulateSound,
 } from '../../src/simulate/index.js';
-import { joined } from '../support/live-trace.js';
 
 const RUNS = Number(process.argv[2] ?? 6);
 const HOURS = Number(process.argv[3] ?? 24);
@@ -100,7 +100,7 @@ async function changeDelays(of: LiveFormat, from: Part, to: Part) {
     { mode: from.mode, tolerateS: TOLERATE_S, alarmAfterS: ALARM_S },
     settings.craterMaskS,
   );
-  const channels = from.channels.map((samples, c) => joined([samples, to.channels[c]!]));
+  const channels = from.channels.map((samples, c) => concat([samples, to.channels[c]!]));
   const piece = Math.round(of.sampleRateHz / 50);
   const found = { provisional: Number.NaN, confirmed: Number.NaN, alarm: Number.NaN, early: 0 };
   for (const event of pushAll(live, channels, piece)) {

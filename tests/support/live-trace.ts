@@ -4,6 +4,7 @@ import { parseModel } from '../../src/classify/index.js';
 import { parseSetup } from '../../src/procedure/index.js';
 import { bufferSource, openRecording, type Recording } from '../../src/recording/index.js';
 import { defaultSettings, type LiveFormat, LiveStream, laneFor } from '../../src/run/index.js';
+import { concat } from '../../src/signal/index.js';
 
 const root = join(import.meta.dirname, '../../fixtures');
 
@@ -20,7 +21,7 @@ export async function demoTrace(name: string): Promise<Trace> {
   const parts: Float64Array[][] = recording.channels.map(() => []);
   for await (const block of recording.blocks())
     for (const [c, samples] of block.channels.entries()) parts[c]!.push(samples.slice());
-  return { format: recording, channels: parts.map(joined) };
+  return { format: recording, channels: parts.map(concat) };
 }
 
 /** Traces one after the other with `pauseS` of nothing between them. */
@@ -28,19 +29,9 @@ export function withPauses(traces: readonly Trace[], pauseS: number): Trace {
   const { format } = traces[0]!;
   const pause = new Float64Array(Math.round(pauseS * format.sampleRateHz));
   const channels = format.channels.map((_, c) =>
-    joined(traces.flatMap((trace) => [trace.channels[c]!, pause])),
+    concat(traces.flatMap((trace) => [trace.channels[c]!, pause])),
   );
   return { format, channels };
-}
-
-export function joined(parts: readonly Float64Array[]): Float64Array {
-  const all = new Float64Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    all.set(part, at);
-    at += part.length;
-  }
-  return all;
 }
 
 /** The shipped model for a feature set. */

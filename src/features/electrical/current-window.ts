@@ -1,11 +1,11 @@
-import { median } from '../../signal/index.js';
+import { concat, median } from '../../signal/index.js';
 import type { SlotPlan } from './decimation.js';
 import { LevelHistogram } from './level-histogram.js';
 import { momentsOf, slowSpread } from './moments.js';
 import { type PulseWindow, pulseWindow } from './pulse-window.js';
 import type { Short } from './short-detector.js';
 import type { CurrentSlot, VoltageSlot } from './slot-analyser.js';
-import { concat, type Measures, wholeSegments } from './voltage-window.js';
+import { type Measures, wholeSegments } from './voltage-window.js';
 import { findWindowLine, meanPower } from './window-lines.js';
 
 /** Pulses of the source leap at least this share of the mean current (common practice, no source). */

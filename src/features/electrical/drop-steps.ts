@@ -1,3 +1,4 @@
+import { concat } from '../../signal/index.js';
 import { LevelHistogram } from './level-histogram.js';
 
 /** A step up of the arc-phase voltage, as the arc lengthens when a drop leaves the wire. */
@@ -44,7 +45,7 @@ export class DropSteps {
   }
 
   push(slow: Float64Array, bridged: Uint8Array): DropStep[] {
-    const values = joined(this.#tail, slow);
+    const values = concat([this.#tail, slow]);
     const holes = joinedBytes(this.#tailBridged, bridged);
     const { differences, clean } = this.#differences(values, holes);
     this.#spread.fade(0.95);
@@ -106,13 +107,6 @@ export class DropSteps {
     }
     return steps;
   }
-}
-
-function joined(a: Float64Array, b: Float64Array): Float64Array {
-  const out = new Float64Array(a.length + b.length);
-  out.set(a);
-  out.set(b, a.length);
-  return out;
 }
 
 function joinedBytes(a: Uint8Array, b: Uint8Array): Uint8Array {

@@ -1,4 +1,4 @@
-import { median } from '../../signal/index.js';
+import { concat, median } from '../../signal/index.js';
 import type { SlotPlan } from './decimation.js';
 import type { IncipientRule } from './incipient.js';
 import { trainOf } from './intervals.js';
@@ -157,14 +157,4 @@ export function wholeSegments(
   const size = 2 * (all[0]!.power.length - 1);
   const fits = Math.max(1, Math.floor((windowSamples - size) / (size / 2)) + 1);
   return all.slice(-fits);
-}
-
-export function concat(parts: readonly Float64Array[]): Float64Array {
-  const out = new Float64Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    out.set(part, at);
-    at += part.length;
-  }
-  return out;
 }

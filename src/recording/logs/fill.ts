@@ -1,4 +1,5 @@
 import { ArcError } from '../../core/index.js';
+import { concat } from '../../signal/index.js';
 
 /** Up to this length a missing stretch is bridged by a straight line; a longer one is set to 0. */
 export const BRIDGED_S = 0.02;
@@ -60,7 +61,7 @@ export function createGapFiller(count: number, rateHz: number): GapFiller {
         return channels;
       }
       return fill(
-        channels.map((samples, c) => joined(held[c] as Float64Array, samples)),
+        channels.map((samples, c) => concat([held[c] as Float64Array, samples])),
         false,
       );
     },
@@ -136,13 +137,6 @@ export function refuseMostlyMissing(fileName: string, missing: number, samples: 
     expected: `at most ${MAX_MISSING_SHARE * 100} % missing`,
     todo: 'Check the export, or state other columns.',
   });
-}
-
-function joined(a: Float64Array, b: Float64Array): Float64Array {
-  const out = new Float64Array(a.length + b.length);
-  out.set(a);
-  out.set(b, a.length);
-  return out;
 }
 
 function isFiniteArray(samples: Float64Array): boolean {

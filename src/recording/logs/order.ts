@@ -1,4 +1,5 @@
 import { ArcError } from '../../core/index.js';
+import { concat } from '../../signal/index.js';
 import type { RowChunk } from './table.js';
 
 /** So many rows are held back, so that a row may come that much too late and still find its place. */
@@ -50,7 +51,7 @@ export function createRowSorter(columns: number, fileName: string): RowSorter {
         last = t;
       }
       const all = held.map((column, c) =>
-        joined(column, (chunk.columns[c] as Float64Array).subarray(0, chunk.rows)),
+        concat([column, (chunk.columns[c] as Float64Array).subarray(0, chunk.rows)]),
       );
       // While disorder lasts, rows held back may themselves be out of order with the new ones.
       const ordered = sorted && isRising(all[0] as Float64Array) ? all : sortRows(all);
@@ -66,13 +67,6 @@ export function createRowSorter(columns: number, fileName: string): RowSorter {
       return largestStepBackS;
     },
   };
-}
-
-function joined(a: Float64Array, b: Float64Array): Float64Array {
-  const out = new Float64Array(a.length + b.length);
-  out.set(a);
-  out.set(b, a.length);
-  return out;
 }
 
 function isRising(times: Float64Array): boolean {

@@ -1,4 +1,5 @@
 import { createRandom, type Mode } from '../../../src/core/index.js';
+import { concat } from '../../../src/signal/index.js';
 import {
   type AcousticScenario,
   type ArcScenario,
@@ -10,7 +11,6 @@ import {
   simulateArc,
   simulateSound,
 } from '../../../src/simulate/index.js';
-import { joined } from '../../support/live-trace.js';
 
 export const TRACE_HZ = 10_000;
 export const SOUND_HZ = 44_100;
@@ -56,7 +56,7 @@ export function drawCell(id: string, mode: Mode, family: string): Cell | undefin
 /** What the cell's microphone stores of arcs one after the other; `label` names the noise of that day. */
 export function heardBy({ id, chain }: Cell, label: string, arcs: readonly Weld[]): Float64Array {
   const seed = createRandom(`${id} ${label}`).integer(0, 2 ** 31 - 1);
-  const free = joined(arcs.map((arc) => arc.free));
+  const free = concat(arcs.map((arc) => arc.free));
   // Levelled by the first arc, so that a change of mode is heard as loud as it is.
   const arcOn = [{ startS: 0, endS: WELD_S }];
   return degradeSound(free, SOUND_HZ, { ...chain, seed }, { arcOn }).samples;
