@@ -15,6 +15,7 @@ export * from './stability/index.js';
 export { fitShipped, SHIPPED_VERSION } from './training/fit-shipped.js';
 export { type LabelledRun, type LabelledWindow, REAL, windowsOf } from './training/labelled-run.js';
 export {
+  asRecorded,
   makeNonArcs,
   NON_ARC_SOUNDS,
   type RealSound,

@@ -1,4 +1,5 @@
 import { MODES, type Mode, type RecordingKind } from '../core/index.js';
+import { mean, standardDeviation } from '../signal/index.js';
 import { type LiveBelief, liveBelief } from './live-mode.js';
 
 /**
@@ -61,12 +62,7 @@ function each(value: (k: number) => number): Record<Mode, number> {
   return Object.fromEntries(MODES.map((mode, k) => [mode, value(k)])) as Record<Mode, number>;
 }
 
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
 /** Mean and one standard deviation above it. */
 function high(values: readonly number[]): number {
-  const middle = mean(values);
-  return middle + Math.sqrt(mean(values.map((value) => (value - middle) ** 2)));
+  return mean(values) + standardDeviation(values);
 }

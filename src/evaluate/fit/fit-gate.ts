@@ -98,11 +98,10 @@ export type FoldOf = (run: LabelledRun) => number;
  * comes from the same source. Real kinds are too few to do without one: six, of which rain is the hard one.
  */
 export function foldsOf(runs: readonly LabelledRun[], nonArcs: readonly LabelledRun[]): FoldOf {
-  const groups = [runs, nonArcs.filter((run) => !isReal(run)), nonArcs.filter(isReal)].map(
-    (group) => [...new Set(group.map(groupOf))].sort(),
-  );
-  return (run) =>
-    groups[run.mode !== null ? 0 : isReal(run) ? 2 : 1]!.indexOf(groupOf(run)) % FOLDS;
+  const folds = new Map<string, number>();
+  for (const part of [runs, nonArcs.filter((run) => !isReal(run)), nonArcs.filter(isReal)])
+    [...new Set(part.map(groupOf))].sort().forEach((group, i) => void folds.set(group, i % FOLDS));
+  return (run) => folds.get(groupOf(run))!;
 }
 
 function groupOf(run: LabelledRun): string {

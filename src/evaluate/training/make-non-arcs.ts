@@ -8,7 +8,7 @@ import {
   NON_ARC_SOUNDS,
   simulateNonArc,
 } from '../../simulate/index.js';
-import { type LabelledRun, RERECORDED, windowsOf } from './labelled-run.js';
+import { type LabelledRun, REAL, RERECORDED, windowsOf } from './labelled-run.js';
 import type { TrainingRecipe } from './recipe.js';
 
 /** Recordings without an arc of one kind, through the same chains as arcs. */
@@ -29,6 +29,11 @@ export interface RealSound {
   kind: string;
   samples: Float64Array;
   rateHz: number;
+}
+
+/** The recording itself as a run. */
+export function asRecorded({ id, kind, samples, rateHz }: RealSound): LabelledRun {
+  return { id, family: kind, conditions: [REAL], ...withoutArc(samples, rateHz) };
 }
 
 /**
@@ -54,9 +59,15 @@ function recorded(samples: Float64Array, random: Random, recipe: TrainingRecipe)
     noiseGroups: GROUPS_WITHOUT_ARC,
   });
   const degraded = degradeSound(samples, RENDER_RATE_HZ, chain, { arcOn: [] });
-  const windows = windowsOf(createSoundLane(degraded.rateHz), [degraded.samples]);
   return {
     conditions: [`chain ${chain.family}`],
+    ...withoutArc(degraded.samples, degraded.rateHz),
+  };
+}
+
+function withoutArc(samples: Float64Array, rateHz: number) {
+  const windows = windowsOf(createSoundLane(rateHz), [samples]);
+  return {
     mode: null,
     unambiguous: true,
     windows: windows.map((window) => ({ window, mode: null, arc: 'off' as const })),

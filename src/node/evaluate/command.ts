@@ -14,7 +14,7 @@ import { engineFor, modelFiles } from '../flags/model-flag.js';
 import { readReading } from '../flags/reading-flags.js';
 import { readSettings } from '../flags/setting-flags.js';
 import { workersOf } from '../label/label-options.js';
-import { createLabelProgress } from '../label/label-progress.js';
+import { progressOnStderr } from '../label/label-progress.js';
 import type { LabelPlan } from '../label/plan.js';
 import { poolRunner } from '../label/pool.js';
 import type { LabelRecord } from '../label/record.js';
@@ -71,11 +71,7 @@ async function judgeAll(
   workers: number,
 ): Promise<Result[]> {
   const runner = poolRunner(plan, Math.min(workers, truths.length), null);
-  const progress = createLabelProgress({
-    total: truths.length,
-    stream: process.stderr,
-    now: () => performance.now(),
-  });
+  const progress = progressOnStderr(truths.length);
   const work = ({ file }: TruthRun) =>
     runner.run({ path: placeOf(table, file), origin: 'named', setup: {}, fingerprint: '' });
   const results: Result[] = [];

@@ -1,16 +1,16 @@
 import { readdir, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import {
+  asRecorded,
   type LabelledRun,
   packReference,
-  REAL,
   type RealSound,
   rerecord,
   SHIPPED_RECIPE,
-  windowsOf,
 } from '../../evaluate/index.js';
-import { createSoundLane, SOUND_FEATURES } from '../../features/index.js';
+import { SOUND_FEATURES } from '../../features/index.js';
 import { openRecording } from '../../recording/index.js';
+import { concat } from '../../signal/index.js';
 import { openFileSource } from '../file-source.js';
 import { type FitFlags, needed } from './flags.js';
 
@@ -35,7 +35,7 @@ export async function writeReferenceWindows(flags: FitFlags): Promise<void> {
   const runs: LabelledRun[] = [];
   for (const file of files) {
     const sound = await readSound(join(folder, file));
-    runs.push(asItIs(sound), ...rerecord(sound, RENDERINGS, SHIPPED_RECIPE));
+    runs.push(asRecorded(sound), ...rerecord(sound, RENDERINGS, SHIPPED_RECIPE));
   }
   await writeFile(out, `${JSON.stringify(packReference(ORIGIN, SOUND_FEATURES, runs))}\n`);
   process.stdout.write(`${out}\n`);
@@ -48,27 +48,10 @@ async function readSound(path: string): Promise<RealSound> {
     const blocks: Float64Array[] = [];
     for await (const { channels } of recording.blocks())
       blocks.push(Float64Array.from(channels[0]!));
-    const samples = new Float64Array(blocks.reduce((sum, block) => sum + block.length, 0));
-    let at = 0;
-    for (const block of blocks) {
-      samples.set(block, at);
-      at += block.length;
-    }
     const kind = basename(dirname(path));
-    return { id: `${kind}/${basename(path)}`, kind, samples, rateHz: recording.sampleRateHz };
+    const id = `${kind}/${basename(path)}`;
+    return { id, kind, samples: concat(blocks), rateHz: recording.sampleRateHz };
   } finally {
     await source.close();
   }
-}
-
-function asItIs({ id, kind, samples, rateHz }: RealSound): LabelledRun {
-  const windows = windowsOf(createSoundLane(rateHz), [samples]);
-  return {
-    id,
-    family: kind,
-    conditions: [REAL],
-    mode: null,
-    unambiguous: true,
-    windows: windows.map((window) => ({ window, mode: null, arc: 'off' })),
-  };
 }

@@ -19,6 +19,11 @@ export interface ProgressOptions {
 const TERMINAL_EVERY_MS = 200;
 const PLAIN_EVERY_MS = 10_000;
 
+/** {@link createLabelProgress} on stderr; `total` undefined where the inputs are not known beforehand. */
+export function progressOnStderr(total: number | undefined): LabelProgress {
+  return createLabelProgress({ total, stream: process.stderr, now: () => performance.now() });
+}
+
 /** One line that is written over on a terminal; elsewhere a plain line every ten seconds. */
 export function createLabelProgress(options: ProgressOptions): LabelProgress {
   const { total, stream, now } = options;

@@ -9,7 +9,7 @@ import { gather } from './gather.js';
 import { Journal } from './journal.js';
 import { lockJournal } from './journal-lock.js';
 import type { LabelOptions } from './label-options.js';
-import { createLabelProgress } from './label-progress.js';
+import { progressOnStderr } from './label-progress.js';
 import type { LabelPlan } from './plan.js';
 import type { Runner } from './runner.js';
 import { onStopSignal } from './stop.js';
@@ -93,11 +93,7 @@ async function gatherAll(
   journal: Journal,
   makeRunner: MakeRunner,
 ) {
-  const progress = createLabelProgress({
-    total: list.tasks.length,
-    stream: process.stderr,
-    now: () => performance.now(),
-  });
+  const progress = progressOnStderr(list.tasks.length);
   const stop = onStopSignal();
   const runner = await makeRunner(plan);
   stop.onStop(() => runner.leave?.());

@@ -4,7 +4,7 @@ import { stdoutIsOpen, writeOut } from '../output.js';
 import { tableOf } from './columns.js';
 import { loadEngine, modelsOf } from './engine-module.js';
 import type { LabelOptions } from './label-options.js';
-import { createLabelProgress } from './label-progress.js';
+import { progressOnStderr } from './label-progress.js';
 import type { LabelTask } from './plan.js';
 import type { LabelRecord } from './record.js';
 import { rowWriter } from './row-writer.js';
@@ -35,11 +35,7 @@ export async function labelToStdout(
   const writer = await rowWriter(options.format, table, writeOut, 0);
   const tally = emptyTally();
   const stop = onStopSignal();
-  const progress = createLabelProgress({
-    total: source.total,
-    stream: process.stderr,
-    now: () => performance.now(),
-  });
+  const progress = progressOnStderr(source.total);
   const runner = await makeRunner(options.plan);
   stop.onStop(() => runner.leave?.());
   try {

@@ -4,7 +4,7 @@ import { ArcError } from '../../../core/index.js';
 import { modelFiles } from '../../flags/model-flag.js';
 import { loadEngine, modelsOf } from '../engine-module.js';
 import { workersOf } from '../label-options.js';
-import { createLabelProgress } from '../label-progress.js';
+import { progressOnStderr } from '../label-progress.js';
 import type { LabelPlan } from '../plan.js';
 import { createPool, type Pool } from '../pool.js';
 import type { LabelOutcome } from '../record.js';
@@ -46,11 +46,7 @@ export async function workCommand(
   await probe(address);
   const patience = createPatience(address, patienceS);
   const pool = createPool(workers, engineUrl);
-  const progress = createLabelProgress({
-    total: undefined,
-    stream: process.stderr,
-    now: () => performance.now(),
-  });
+  const progress = progressOnStderr(undefined);
   const idle = { sinceMs: performance.now(), active: 0 };
   const worker = new Worker<LabelJob, LabelOutcome>(
     name,
