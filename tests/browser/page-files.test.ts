@@ -11,7 +11,7 @@ import type { Result } from '../../src/result/index.js';
 import { analyse, defaultSettings } from '../../src/run/index.js';
 import { shippedRecording } from '../support/judge.js';
 import { scratch } from '../support/scratch.js';
-import { heard, openPage, present, record, siteHearing } from './page-support.js';
+import { goTo, heard, openPage, present, record, siteHearing } from './page-support.js';
 
 let url = '';
 let browser: Browser;
@@ -72,7 +72,7 @@ describe.skipIf(!present)('files in the browser', () => {
     async (name) => {
       const path = resolve('fixtures/recordings', name);
       const { page, context, troubles } = await openPage(browser, url);
-      await page.getByRole('button', { name: 'Files' }).click();
+      await goTo(page, 'Files');
       await page.getByLabel('Set voltage').fill('18.5 V');
       await page.getByLabel('Shielding gas').fill('Ar+18CO2');
       await page.getByLabel('Wire diameter').fill('0.9 mm');
@@ -111,7 +111,7 @@ describe.skipIf(!present)('files in the browser', () => {
     const [from, to] = [1.2 * sampleRateHz, 4.2 * sampleRateHz];
     const path = join(scratch(), 'middle.wav');
     writeFileSync(path, await writeWav([channels[0]!.slice(from, to)], sampleRateHz));
-    await page.getByRole('button', { name: 'Files' }).click();
+    await goTo(page, 'Files');
     await page.locator('input[type=file]').setInputFiles(path);
     await page.locator('.job button.link').click();
     await page.locator('#verdict-words', { hasText: 'Unsure' }).waitFor();
@@ -121,7 +121,7 @@ describe.skipIf(!present)('files in the browser', () => {
     const result = JSON.parse(readFileSync(await saved(page, 'Save the result'), 'utf8')) as Result;
     const told = await fromNode(path, {}, { ...defaultSettings(), arcPrior: 0.95 });
     expectSame(comparable(result), comparable(told));
-    await page.getByRole('button', { name: 'Runs' }).click();
+    await goTo(page, 'Runs');
     await page.locator('.run', { hasText: 'Spray transfer' }).first().waitFor();
     expect(troubles).toEqual([]);
     await context.close();
@@ -137,7 +137,7 @@ describe.skipIf(!present)('files in the browser', () => {
     long.writeUInt32LE(long.length - 44, 40);
     writeFileSync(join(folder, 'long.wav'), long);
     writeFileSync(join(folder, 'letter.bin'), Buffer.from([1, 2, 3, 4, 250, 251]));
-    await page.getByRole('button', { name: 'Files' }).click();
+    await goTo(page, 'Files');
     await page
       .locator('input[type=file]')
       .setInputFiles([
@@ -163,12 +163,12 @@ describe.skipIf(!present)('files in the browser', () => {
     writeFileSync(join(folder, evil), readFileSync('fixtures/recordings/spray.wav'));
     await page.getByLabel('Student').fill('=1+1<script>alert(2)</script>');
     await page.getByLabel('Booth').fill('<svg onload=alert(3)>');
-    await page.getByRole('button', { name: 'Files' }).click();
+    await goTo(page, 'Files');
     await page.locator('input[type=file]').setInputFiles(join(folder, evil));
     await page.locator('.job button.link').click();
     await page.locator('#stage svg').first().waitFor();
     expect(await page.locator('.answer-card .file').textContent()).toBe(evil);
-    await page.getByRole('button', { name: 'Runs' }).click();
+    await goTo(page, 'Runs');
     await page.locator('.run').first().waitFor();
     expect(await page.locator('img, main script').count()).toBe(0);
     const table = readFileSync(await saved(page, 'Save all runs'), 'utf8');
@@ -181,7 +181,7 @@ describe.skipIf(!present)('files in the browser', () => {
     const { page, context, troubles } = await openPage(browser, url);
     const requests: string[] = [];
     page.on('request', (one) => requests.push(one.url()));
-    await page.getByRole('button', { name: 'Files' }).click();
+    await goTo(page, 'Files');
     const flac = join(scratch(), 'spray.flac');
     const made = spawnSync('sox', [resolve('fixtures/recordings/spray.wav'), flac]);
     if (made.status !== 0) return console.warn('skipped: FLAC in the browser needs sox');

@@ -10,6 +10,7 @@ import { scratch } from '../support/scratch.js';
 import { longRecording, wholeRun } from './long-recording.js';
 import {
   browserHearing,
+  goTo,
   heard,
   openPage,
   PHONE,
@@ -180,7 +181,7 @@ describe.skipIf(!present)('recording in the browser', () => {
       expect(seconds).toBeGreaterThan(3.5);
       await leftover.getByRole('button', { name: 'Judge it' }).click();
       await next.locator('#verdict-words').waitFor();
-      await next.getByRole('button', { name: 'Runs' }).click();
+      await goTo(next, 'Runs');
       await next.locator('.run').first().waitFor();
       expect(await next.locator('.run').count()).toBe(1);
     });

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { loadSite } from '../../src/node/serve/site.js';
 import {
   DESKTOP,
+  goTo,
   heard,
   openPage,
   PHONE,
@@ -39,7 +40,7 @@ async function inspect(page: Page, name: string): Promise<void> {
 }
 
 async function judgeFiles(page: Page, ...names: string[]): Promise<void> {
-  await page.getByRole('button', { name: 'Files' }).click();
+  await goTo(page, 'Files');
   await page
     .locator('input[type=file]')
     .setInputFiles(names.map((name) => resolve('fixtures/recordings', name)));
@@ -72,7 +73,7 @@ describe.skipIf(!present)('every state of the page', () => {
     await inspect(page, `${size} verdict`);
     await judgeFiles(page, 'spray.wav', 'globular.csv');
     await inspect(page, `${size} files`);
-    await page.getByRole('button', { name: 'Runs' }).click();
+    await goTo(page, 'Runs');
     await page.locator('.run').first().waitFor();
     await page.getByRole('button', { name: 'Delete everything' }).click();
     await inspect(page, `${size} runs`);
@@ -169,7 +170,7 @@ describe.skipIf(!present)('every state of the page', () => {
     await page.reload();
     await expect.poll(() => volts.inputValue(), { timeout: 60_000 }).toBe('18 V');
     await judgeFiles(page, 'spray.wav');
-    await page.getByRole('button', { name: 'Runs' }).click();
+    await goTo(page, 'Runs');
     await page.getByRole('button', { name: 'Delete everything' }).click();
     await page.getByRole('button', { name: 'Yes, delete all' }).click();
     await page.getByText('No runs yet').waitFor();

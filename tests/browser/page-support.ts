@@ -99,6 +99,12 @@ export async function serious(page: Page): Promise<string[]> {
     .map((one) => `${one.id}: ${one.nodes[0]?.html.slice(0, 160)}`);
 }
 
+/** Opens a part of the page; resolves when it is drawn: what is typed before may go to the part before. */
+export async function goTo(page: Page, part: 'Files' | 'Runs'): Promise<void> {
+  await page.getByRole('button', { name: part }).click();
+  await page.locator('nav [aria-current=page]', { hasText: part }).waitFor();
+}
+
 /** Waits until so many seconds are recorded, by the page's own count. */
 export async function recorded(page: Page, seconds: number): Promise<void> {
   await countReaches(page, '.live-panel .elapsed', seconds);
