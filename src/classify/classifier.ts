@@ -57,6 +57,11 @@ export class Classifier {
     return fitted + positiveEvidence(signs, features) + priorScore(gate.calibration, prior);
   }
 
+  /** Calibrated probabilities of one window's features in the order of {@link MODES}, given that an arc burns. */
+  windowProbabilities(values: Float64Array): Float64Array {
+    return calibrate(this.model.windowCalibration, score(this.model.modeScorer, values));
+  }
+
   judge(window: FeatureWindow, arcScore = this.arcScore(window)): WindowJudgement {
     const scores = score(this.model.modeScorer, window.values);
     return {

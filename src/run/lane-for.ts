@@ -2,12 +2,15 @@ import { ArcError } from '../core/index.js';
 import { createElectricalLane, createSoundLane, type Lane } from '../features/index.js';
 import type { Recording } from '../recording/index.js';
 
-/** The lane that fits what was recorded; `perStretch` for figures of each stretch apart. */
+/**
+ * The lane that fits what was recorded; `live` for a signal without an end: figures of each stretch apart, and
+ * of sound the newest half second by itself.
+ */
 export function laneFor(
   recording: Pick<Recording, 'kind' | 'sampleRateHz' | 'channels'>,
-  perStretch = false,
+  live = false,
 ): Lane {
-  if (recording.kind === 'sound') return createSoundLane(recording.sampleRateHz);
+  if (recording.kind === 'sound') return createSoundLane(recording.sampleRateHz, live);
   const hasVoltage = recording.channels.some((channel) => channel.quantity === 'voltage');
   const hasCurrent = recording.channels.some((channel) => channel.quantity === 'current');
   if (!hasVoltage && !hasCurrent)
@@ -21,6 +24,6 @@ export function laneFor(
     sampleRateHz: recording.sampleRateHz,
     hasVoltage,
     hasCurrent,
-    perStretch,
+    perStretch: live,
   });
 }

@@ -1,4 +1,3 @@
-import type { WindowJudgement } from '../classify/index.js';
 import { MODES, type Mode } from '../core/index.js';
 import { ModeFilter } from '../timeline/index.js';
 
@@ -10,7 +9,7 @@ export interface LiveBelief {
   probabilities: Float64Array;
 }
 
-/** What is believed at the newest window of a burning arc. */
+/** What is believed of a burning arc at this moment. */
 export interface LiveModes {
   /** Follows a change fast and may be taken back. */
   provisional: LiveBelief;
@@ -18,8 +17,20 @@ export interface LiveModes {
   confirmed: LiveBelief | null;
 }
 
-/** How reluctant the provisional mode is: time a mode is expected to last at least, s. */
-const QUICK_DWELL_S = 1;
+/** How two beliefs weigh what comes in, a quick one and a steady one. */
+interface Pace {
+  /** How much each vector of probabilities counts: below 1, as one repeats much of the one before. */
+  quickWeight: number;
+  steadyWeight: number;
+  /** Time for which the quick belief expects a mode to last at least, s. */
+  quickDwellS: number;
+}
+
+/** For whole windows: two clear ones settle the steady belief. */
+const BY_WINDOWS: Pace = { quickWeight: 1, steadyWeight: 0.5, quickDwellS: 1 };
+/** For the newest half seconds of sound: chosen on drawn changes of mode, not those of the measurement. */
+export const BY_NEWEST: Pace = { quickWeight: 0.7, steadyWeight: 0.35, quickDwellS: 2 };
+
 /** Probability from which a mode counts as confirmed. */
 const CONFIRMED = 0.85;
 
@@ -32,15 +43,17 @@ export class LiveMode {
   readonly #steady: ModeFilter;
   #confirmed: LiveBelief | null = null;
 
-  constructor(hopS: number, windowS: number, meanDwellS: number) {
+  constructor(hopS: number, meanDwellS: number, pace: Pace = BY_WINDOWS) {
     const common = { hopS, lookAhead: 1 };
-    this.#quick = new ModeFilter({ ...common, weight: 1, meanDwellS: QUICK_DWELL_S });
-    // Windows that overlap repeat each other; half is news, so that two clear ones settle it.
-    const weight = Math.max(0.5, hopS / windowS);
-    this.#steady = new ModeFilter({ ...common, weight, meanDwellS });
+    this.#quick = new ModeFilter({
+      ...common,
+      weight: pace.quickWeight,
+      meanDwellS: pace.quickDwellS,
+    });
+    this.#steady = new ModeFilter({ ...common, weight: pace.steadyWeight, meanDwellS });
   }
 
-  push({ startS, endS, probabilities }: WindowJudgement): LiveModes {
+  push(startS: number, endS: number, probabilities: Float64Array): LiveModes {
     this.#quick.push(startS, endS, probabilities);
     this.#steady.push(startS, endS, probabilities);
     const belief = liveBelief(this.#steady.provisional!);

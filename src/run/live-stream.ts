@@ -1,12 +1,12 @@
 import { Classifier, type Model } from '../classify/index.js';
 import type { ArcStretch, Segment } from '../core/index.js';
-import type { Lane } from '../features/index.js';
+import type { FeatureWindow, Lane } from '../features/index.js';
 import type { Setup } from '../procedure/index.js';
 import type { Result } from '../result/index.js';
 import { decide, type JudgedStretches, RunEvidence, type Verdict } from '../verdict/index.js';
 import { buildResult } from './analyse.js';
 import type { LiveFormat } from './live-format.js';
-import { LiveMode, type LiveModes } from './live-mode.js';
+import { BY_NEWEST, type LiveBelief, LiveMode, type LiveModes } from './live-mode.js';
 import { liveRateHz } from './live-rate.js';
 import { Pipeline, type PipelineEvent, type StretchEvent } from './pipeline.js';
 import type { Settings } from './settings.js';
@@ -14,12 +14,17 @@ import type { Settings } from './settings.js';
 /** What an endless signal says of itself. Times are s from the first sample of the stream. */
 export type LiveEvent =
   | { type: 'arc-start' | 'arc-stop'; timeS: number; open: boolean }
-  /** One window; `modes` is null while no arc burns, `steady` false within the start of an arc. */
+  /** What is believed at this moment, a few times a second while an arc burns. */
+  | { type: 'now'; timeS: number; modes: LiveModes; rateHz: number | null }
+  /**
+   * One whole window of a burning arc, by which a departure is judged: later than `now`, and surer. `steady` is
+   * false within the start of the arc.
+   */
   | {
-      type: 'now';
+      type: 'window';
       timeS: number;
       hopS: number;
-      modes: LiveModes | null;
+      belief: LiveBelief;
       steady: boolean;
       rateHz: number | null;
     }
@@ -51,7 +56,10 @@ export class LiveStream {
   readonly #options: LiveOptions;
   readonly #pipeline: Pipeline;
   readonly #classifier: Classifier;
-  #mode: LiveMode | null = null;
+  /** By windows, and where the lane gives them by newest half seconds; null while no arc burns. */
+  #byWindows: LiveMode | null = null;
+  #byNewest: LiveMode | null = null;
+  #lastWindow: FeatureWindow | null = null;
   #steadyFromS = 0;
 
   constructor(options: LiveOptions) {
@@ -78,27 +86,41 @@ export class LiveStream {
   #take(event: PipelineEvent): LiveEvent[] {
     const { offsetS, settings } = this.#options;
     if (event.type === 'stretch') return [this.#finished(event)];
-    if (event.type === 'window') return [this.#window(event)];
+    if (event.type === 'window') return this.#window(event);
+    if (event.type === 'newest') return this.#newest(event);
     const { timeS, open, type } = event;
     if (type === 'arc-start') {
-      const { hopS, windowS } = this.#options.lane;
-      this.#mode = new LiveMode(hopS, windowS, settings.meanDwellS);
+      const { hopS, newest } = this.#options.lane;
+      this.#byWindows = new LiveMode(hopS, settings.meanDwellS);
+      this.#byNewest = newest && new LiveMode(newest.hopS, settings.meanDwellS, BY_NEWEST);
       this.#steadyFromS = timeS + (open ? 0 : settings.ignitionMaskS);
-    } else this.#mode = null;
+    } else this.#byWindows = this.#byNewest = null;
+    this.#lastWindow = null;
     return [{ type, timeS: offsetS + timeS, open }];
   }
 
-  #window({ window, judgement }: PipelineEvent & { type: 'window' }): LiveEvent {
+  #window({ window, judgement }: PipelineEvent & { type: 'window' }): LiveEvent[] {
+    if (!this.#byWindows) return [];
     const { offsetS, lane } = this.#options;
-    const modes = this.#mode?.push(judgement) ?? null;
-    return {
-      type: 'now',
-      timeS: offsetS + window.endS,
-      hopS: lane.hopS,
-      modes,
-      steady: modes !== null && window.startS >= this.#steadyFromS - 1e-9,
-      rateHz: modes && liveRateHz(window, lane.featureSet, modes.provisional.mode),
-    };
+    const { startS, endS } = window;
+    const modes = this.#byWindows.push(startS, endS, judgement.probabilities);
+    const belief = modes.provisional;
+    const timeS = offsetS + endS;
+    const rateHz = liveRateHz(window, lane.featureSet, belief.mode);
+    this.#lastWindow = window;
+    const steady = startS >= this.#steadyFromS - 1e-9;
+    const events: LiveEvent[] = lane.newest ? [] : [{ type: 'now', timeS, modes, rateHz }];
+    return [...events, { type: 'window', timeS, hopS: lane.hopS, belief, steady, rateHz }];
+  }
+
+  #newest({ startS, endS, probabilities }: PipelineEvent & { type: 'newest' }): LiveEvent[] {
+    if (!this.#byNewest) return [];
+    const modes = this.#byNewest.push(startS, endS, probabilities);
+    const timeS = this.#options.offsetS + endS;
+    const { featureSet } = this.#options.lane;
+    const rateHz =
+      this.#lastWindow && liveRateHz(this.#lastWindow, featureSet, modes.provisional.mode);
+    return [{ type: 'now', timeS, modes, rateHz }];
   }
 
   #finished(event: StretchEvent): LiveEvent {

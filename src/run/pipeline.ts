@@ -9,6 +9,8 @@ import { StretchJudge, type StretchOutcome } from './stretch-judge.js';
 export type PipelineEvent =
   /** Provisional: this window alone. */
   | { type: 'window'; window: FeatureWindow; judgement: WindowJudgement; arcOn: boolean }
+  /** The newest stretch of sound alone, from lanes that give it. */
+  | { type: 'newest'; startS: number; endS: number; probabilities: Float64Array }
   | ArcChange
   /** A stretch is over; its segments and evidence are final. */
   | StretchEvent;
@@ -90,6 +92,7 @@ export class Pipeline {
   }
 
   #take(event: LaneEvent): PipelineEvent[] {
+    if (event.type === 'newest') return [this.#newest(event)];
     if (event.type !== 'window') return this.#change(event);
     const { window } = event;
     const judgement = this.#classifier.judge(window);
@@ -106,6 +109,11 @@ export class Pipeline {
     this.#release();
     const arcOn = this.#judge !== undefined;
     return [...events, { type: 'window', window, judgement, arcOn }];
+  }
+
+  #newest({ startS, endS, values }: LaneEvent & { type: 'newest' }): PipelineEvent {
+    const probabilities = this.#classifier.windowProbabilities(values);
+    return { type: 'newest', startS, endS, probabilities };
   }
 
   #change(change: ArcChange): PipelineEvent[] {

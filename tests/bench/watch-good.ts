@@ -44,7 +44,7 @@ const HALVES = [
 const settings = defaultSettings();
 const TIMES = { tolerateS: 0.5, alarmAfterS: 1 };
 
-type Now = LiveEvent & { type: 'now' };
+type Windowed = LiveEvent & { type: 'window' };
 interface Kind {
   format: LiveFormat;
   /** Samples of arcs one after the other as this cell's logger or microphone stores them. */
@@ -77,13 +77,13 @@ const KINDS: Record<string, Kind> = {
 };
 
 /** Windows by which an alarm may be raised. */
-async function windows(kind: Kind, models: Models, channels: Float64Array[]): Promise<Now[]> {
+async function windows(kind: Kind, models: Models, channels: Float64Array[]): Promise<Windowed[]> {
   const lane = laneFor(kind.format, true);
   const model = parseModel(await models(lane.featureSet.id), lane.featureSet);
   const rest = { settings, setup: parseSetup({}), path: 'bench', host: 'node', offsetS: 0 };
   const live = new LiveStream({ lane, format: kind.format, model, ...rest });
   return [...live.push(channels), ...live.flush()].filter(
-    (event): event is Now => event.type === 'now' && event.modes !== null && event.steady,
+    (event): event is Windowed => event.type === 'window' && event.steady,
   );
 }
 
@@ -101,11 +101,11 @@ const NOTHING = {
 type Tally = typeof NOTHING;
 
 /** Alarms raised at once, and whether one stood at `fromS` and after it. */
-function alarms(mode: Mode, allowance: Allowance | null, seen: readonly Now[], fromS: number) {
+function alarms(mode: Mode, allowance: Allowance | null, seen: readonly Windowed[], fromS: number) {
   const watch = new DepartureWatch({ mode, ...TIMES }, settings.craterMaskS, allowance);
   const found = { raised: 0, before: false, after: false };
-  for (const { timeS, hopS, modes, rateHz } of seen) {
-    const changes = watch.push(timeS, hopS, modes!.provisional, rateHz);
+  for (const { timeS, hopS, belief, rateHz } of seen) {
+    const changes = watch.push(timeS, hopS, belief, rateHz);
     found.raised += changes.filter((one) => one.type === 'alarm').length;
     if (timeS <= fromS) found.before = watch.alarm;
     else found.after ||= watch.alarm;
@@ -117,9 +117,9 @@ function alarms(mode: Mode, allowance: Allowance | null, seen: readonly Now[], f
 interface Seen {
   kind: Kind;
   cell: Cell;
-  good: Now[][];
-  steady: Now[][];
-  departures: { to: Mode; seen: Now[] }[];
+  good: Windowed[][];
+  steady: Windowed[][];
+  departures: { to: Mode; seen: Windowed[] }[];
 }
 
 async function see(kind: Kind, models: Models, cell: Cell, cells: readonly Cell[]): Promise<Seen> {
@@ -184,7 +184,7 @@ for (const half of HALVES) {
   for (const cell of cells)
     for (const [name, kind] of Object.entries(KINDS)) {
       const seen = await see(kind, models, cell, cells);
-      const beliefs = seen.good.flat().map(({ modes }) => modes!.provisional.probabilities);
+      const beliefs = seen.good.flat().map(({ belief }) => belief.probabilities);
       count(tallies[name]!.without, seen, null);
       // Welds in which no arc is heard are refused as good ones.
       const allowance = beliefs.length > 0 ? learnAllowance(cell.mode, beliefs) : null;

@@ -104,16 +104,17 @@ async function changeDelays(of: LiveFormat, from: Part, to: Part) {
   const piece = Math.round(of.sampleRateHz / 50);
   const found = { provisional: Number.NaN, confirmed: Number.NaN, alarm: Number.NaN, early: 0 };
   for (const event of pushAll(live, channels, piece)) {
-    if (event.type !== 'now' || !event.modes) continue;
+    if (event.type !== 'now' && event.type !== 'window') continue;
     const lateS = event.timeS - PART_S;
-    const alarm = event.steady
-      ? watch.push(event.timeS, event.hopS, event.modes.provisional, event.rateHz)
-      : [];
+    const alarm =
+      event.type === 'window' && event.steady
+        ? watch.push(event.timeS, event.hopS, event.belief, event.rateHz)
+        : [];
     if (alarm.some((one) => one.type === 'alarm')) {
       if (lateS < 0) found.early++;
       else if (Number.isNaN(found.alarm)) found.alarm = lateS - ALARM_S;
     }
-    if (lateS < 0) continue;
+    if (lateS < 0 || event.type !== 'now') continue;
     for (const stage of ['provisional', 'confirmed'] as const)
       if (Number.isNaN(found[stage]) && event.modes[stage]?.mode === to.mode) found[stage] = lateS;
   }
@@ -127,8 +128,8 @@ async function falseAlarms(of: LiveFormat, part: Part) {
   const watch = new DepartureWatch(expectation, settings.craterMaskS);
   let alarms = 0;
   for (const event of pushAll(live, part.channels, 1000))
-    if (event.type === 'now' && event.modes && event.steady)
-      for (const one of watch.push(event.timeS, event.hopS, event.modes.provisional, event.rateHz))
+    if (event.type === 'window' && event.steady)
+      for (const one of watch.push(event.timeS, event.hopS, event.belief, event.rateHz))
         if (one.type === 'alarm') alarms++;
   const weld = live.flush().find((event) => event.type === 'weld');
   return { alarms, judged: weld?.result.mode === part.mode };

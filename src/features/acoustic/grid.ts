@@ -7,6 +7,9 @@ export const CELL_RATE_HZ = 4000;
 export const HOP_CELLS = 1024;
 /** Cells a window: 1.024 s, four hops. */
 export const WINDOW_CELLS = 4096;
+/** Cells of the newest half of a window, 0.512 s, and cells from one to the next, 0.128 s: for live answers. */
+export const NEWEST_CELLS = WINDOW_CELLS / 2;
+export const NEWEST_HOP_CELLS = HOP_CELLS / 2;
 
 /** Lower edge of the analysis band: above voices' first formants and shop rumble. */
 export const BAND_LOW_HZ = 1500;

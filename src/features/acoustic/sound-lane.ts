@@ -5,19 +5,30 @@ import type { LaneEvent } from '../vector.js';
 import { Background } from './background.js';
 import { type EnvelopeCell, EnvelopeCells } from './envelope-cells.js';
 import { SOUND_FEATURES } from './feature-set.js';
-import { CELL_RATE_HZ, HOP_CELLS, MINIMUM_RATE_HZ, WINDOW_CELLS } from './grid.js';
+import {
+  CELL_RATE_HZ,
+  HOP_CELLS,
+  MINIMUM_RATE_HZ,
+  NEWEST_CELLS,
+  NEWEST_HOP_CELLS,
+  WINDOW_CELLS,
+} from './grid.js';
+import { NewestHalf } from './newest-half.js';
 import { SpectrumFrames } from './spectrum-frames.js';
-import { WindowFeatures } from './window-features.js';
+import { WindowFeatures, type WindowInput } from './window-features.js';
 
 const LEVEL_CELLS = 64;
 const NEWEST = WINDOW_CELLS - HOP_CELLS;
+/** Hops a window. */
+const HOPS = WINDOW_CELLS / HOP_CELLS;
 
 /**
  * Sound in, one feature window a hop (0.256 s) out, over the whole recording: where an arc burns is
- * decided after the windows have been judged.
+ * decided after the windows have been judged. With `newest` also the features of the newest half second,
+ * twice a hop.
  * @throws ArcError `sample-rate-too-low` below 7,600 Hz
  */
-export function createSoundLane(rateHz: number): Lane {
+export function createSoundLane(rateHz: number, newest = false): Lane {
   if (!(rateHz >= MINIMUM_RATE_HZ))
     throw new ArcError({
       code: 'sample-rate-too-low',
@@ -25,7 +36,7 @@ export function createSoundLane(rateHz: number): Lane {
       expected: `at least ${MINIMUM_RATE_HZ}, since the arc is judged by the band above 1.5 kHz`,
       todo: 'Record at 16 kHz or more (44.1 or 48 kHz is usual).',
     });
-  return new SoundLane(rateHz);
+  return new SoundLane(rateHz, newest);
 }
 
 class SoundLane implements Lane {
@@ -36,6 +47,8 @@ class SoundLane implements Lane {
   readonly #cells: EnvelopeCells;
   readonly #frames: SpectrumFrames;
   readonly #features: WindowFeatures;
+  readonly newest: Lane['newest'];
+  readonly #newestHalf: NewestHalf | null;
   readonly #clips = new ClipCounter();
   readonly #background = new Background();
   readonly #full = new Float64Array(WINDOW_CELLS);
@@ -46,26 +59,31 @@ class SoundLane implements Lane {
   /** Levels that no window has carried yet: three hops have passed before the first one. */
   #untold: number[] = [];
   #samples = 0;
-  #hops = 0;
+  #steps = 0;
 
-  constructor(rateHz: number) {
+  constructor(rateHz: number, newest: boolean) {
     this.#rateHz = rateHz;
     this.#cells = new EnvelopeCells(rateHz);
     this.#frames = new SpectrumFrames(rateHz);
     this.#features = new WindowFeatures(rateHz);
+    this.#newestHalf = newest ? new NewestHalf(rateHz) : null;
+    this.newest = newest
+      ? { lengthS: NEWEST_CELLS / CELL_RATE_HZ, hopS: NEWEST_HOP_CELLS / CELL_RATE_HZ }
+      : null;
   }
 
   push(channels: readonly Float64Array[]): LaneEvent[] {
     const samples = channels[0]!;
     const events: LaneEvent[] = [];
     let start = 0;
-    // Pieces end where hops end, so that any split into pushes gives the same windows.
+    // Pieces end where steps end, so that any split into pushes gives the same windows.
     while (start < samples.length) {
-      const hopEnd = Math.round(((this.#hops + 1) * HOP_CELLS * this.#rateHz) / CELL_RATE_HZ);
-      const end = Math.min(samples.length, start + hopEnd - this.#samples);
+      const cells = (this.#steps + 1) * NEWEST_HOP_CELLS;
+      const stepEnd = Math.round((cells * this.#rateHz) / CELL_RATE_HZ);
+      const end = Math.min(samples.length, start + stepEnd - this.#samples);
       this.#piece(samples.subarray(start, end));
       start = end;
-      if (this.#samples === hopEnd) this.#finishHop(events);
+      if (this.#samples === stepEnd) this.#finishStep(events);
     }
     return events;
   }
@@ -93,12 +111,24 @@ class SoundLane implements Lane {
     this.#fourth[i] = cell.fourth;
   };
 
+  /** Half a hop, or all of it. */
+  #finishStep(events: LaneEvent[]): void {
+    this.#steps++;
+    const hopEnds = this.#filled === WINDOW_CELLS;
+    if (hopEnds) this.#finishHop(events);
+    if (this.#newestHalf && this.#steps * NEWEST_HOP_CELLS >= NEWEST_CELLS)
+      events.push(this.#newest(this.#newestHalf));
+    if (hopEnds) this.#nextHop();
+  }
+
   #finishHop(events: LaneEvent[]): void {
-    this.#hops++;
     const levels = this.#levels();
     this.#background.hop(levels.reduce((sum, level) => sum + level, 0) / levels.length);
     this.#untold.push(...levels);
-    if (this.#hops >= WINDOW_CELLS / HOP_CELLS) events.push(this.#window());
+    if (this.#steps * NEWEST_HOP_CELLS >= WINDOW_CELLS) events.push(this.#window());
+  }
+
+  #nextHop(): void {
     for (const ring of [this.#full, this.#low, this.#high, this.#fourth])
       ring.copyWithin(0, HOP_CELLS);
     this.#filled = NEWEST;
@@ -108,17 +138,9 @@ class SoundLane implements Lane {
   #window(): LaneEvent {
     const levels = Float64Array.from(this.#untold);
     this.#untold = [];
-    const values = this.#features.compute({
-      full: this.#full,
-      low: this.#low,
-      high: this.#high,
-      fourth: this.#fourth,
-      power: this.#frames.average(),
-      binHz: this.#frames.binHz,
-      masked: this.#background.mask,
-    });
+    const values = this.#features.compute(this.#input(HOPS));
     if (this.#features.line) this.#background.window(this.#features.prominence);
-    const endS = (this.#hops * HOP_CELLS) / CELL_RATE_HZ;
+    const endS = this.#endS();
     return {
       type: 'window',
       window: {
@@ -135,6 +157,30 @@ class SoundLane implements Lane {
         },
       },
     };
+  }
+
+  #newest(newestHalf: NewestHalf): LaneEvent {
+    const values = newestHalf.compute(this.#input(HOPS / 2), this.#filled);
+    const endS = this.#endS();
+    return { type: 'newest', startS: endS - NEWEST_CELLS / CELL_RATE_HZ, endS, values };
+  }
+
+  /** The cells, with the spectrum of the last hops. */
+  #input(hops: number): WindowInput {
+    return {
+      full: this.#full,
+      low: this.#low,
+      high: this.#high,
+      fourth: this.#fourth,
+      power: this.#frames.average(hops),
+      binHz: this.#frames.binHz,
+      masked: this.#background.mask,
+    };
+  }
+
+  /** Time at which the newest step ended, s. */
+  #endS(): number {
+    return (this.#steps * NEWEST_HOP_CELLS) / CELL_RATE_HZ;
   }
 
   #levels(): Float64Array {

@@ -40,14 +40,15 @@ export class SpectrumFrames {
     }
   }
 
-  /** Sum over the last four hops; to be followed by {@link nextHop}. */
-  average(): Float64Array {
+  /** Sum over the last hops, all four unless told. */
+  average(hops = HOPS_A_WINDOW): Float64Array {
     const average = this.#average.fill(0);
-    for (const hop of this.#hops)
+    for (const hop of this.#hops.slice(HOPS_A_WINDOW - hops))
       for (let k = 0; k < average.length; k++) average[k] = average[k]! + hop[k]!;
     return average;
   }
 
+  /** Begins a hop; the oldest is forgotten. */
   nextHop(): void {
     const oldest = this.#hops.shift()!;
     this.#hops.push(oldest.fill(0));

@@ -22,7 +22,7 @@ interface Heard {
   path: string;
   kind: RecordingKind;
   featureSet: string;
-  /** Provisional beliefs at the windows by which an alarm may be raised. */
+  /** Beliefs at the windows by which an alarm may be raised. */
   beliefs: Float64Array[];
 }
 
@@ -72,8 +72,8 @@ async function hearAs(path: string, options: WatchOptions, reading: ReadOptions)
   const heard: Heard = { path, kind: 'sound', featureSet: '', beliefs: [] };
   const take = (event: LiveEvent): void => {
     if (event.type === 'arc-start') streams.arcStart(event.timeS, event.open);
-    if (event.type === 'now' && streams.counts(event))
-      heard.beliefs.push(event.modes!.provisional.probabilities);
+    if (event.type === 'window' && streams.counts(event))
+      heard.beliefs.push(event.belief.probabilities);
   };
   for await (const item of source.items(new AbortController().signal)) {
     if (item.type === 'format')

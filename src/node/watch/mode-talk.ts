@@ -17,7 +17,6 @@ export class ModeTalk {
   }
 
   changes({ timeS, modes, rateHz }: LiveEvent & { type: 'now' }): ModeEvent[] {
-    if (!modes) return [];
     const needS = rateHz ? EVENTS / rateHz : 0;
     const common = {
       event: 'mode' as const,

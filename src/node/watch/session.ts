@@ -140,6 +140,7 @@ export class Session {
   async #one(event: LiveEvent): Promise<void> {
     const { state } = this;
     if (event.type === 'now') return this.#now(event);
+    if (event.type === 'window') return this.#window(event);
     if (event.type === 'weld') return this.#weld(event);
     if (event.type === 'not-a-weld') {
       const { startS, endS } = event.stretch;
@@ -158,14 +159,16 @@ export class Session {
 
   async #now(now: LiveEvent & { type: 'now' }): Promise<void> {
     const { state } = this;
-    if (!now.modes) return;
     state.modes = now.modes;
     state.eventRateHz = now.rateHz;
     this.#strip.set(now.timeS, now.modes.provisional.mode ?? 'unnamed');
     for (const said of this.#talk.changes(now)) await this.#tell({ ...said, weld: state.weld });
-    if (!this.#streams.counts(now)) return;
-    const { timeS, hopS, rateHz } = now;
-    await this.#alarms(this.#watch.push(timeS, hopS, now.modes.provisional, rateHz));
+  }
+
+  async #window(window: LiveEvent & { type: 'window' }): Promise<void> {
+    if (!this.#streams.counts(window)) return;
+    const { timeS, hopS, belief, rateHz } = window;
+    await this.#alarms(this.#watch.push(timeS, hopS, belief, rateHz));
   }
 
   async #alarms(changes: ReturnType<DepartureWatch['push']>): Promise<void> {

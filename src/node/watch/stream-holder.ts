@@ -79,7 +79,7 @@ export class StreamHolder {
   }
 
   /** Whether an alarm may be raised by this window. */
-  counts({ modes, steady, timeS, hopS }: LiveEvent & { type: 'now' }): boolean {
-    return modes !== null && steady && timeS - hopS >= this.#alarmsFromS;
+  counts({ steady, timeS, hopS }: LiveEvent & { type: 'window' }): boolean {
+    return steady && timeS - hopS >= this.#alarmsFromS;
   }
 }

@@ -50,9 +50,9 @@ export class LiveMeter {
     const hopS = window.startS - this.#lastStartS;
     this.#lastStartS = window.startS;
     if (!this.#arc || !(hopS > 0)) return;
-    const windowS = window.endS - window.startS;
-    this.#filter ??= new LiveMode(hopS, windowS, this.#settings.meanDwellS);
-    const { provisional, confirmed } = this.#filter.push(judgement);
+    const { startS, endS } = window;
+    this.#filter ??= new LiveMode(hopS, this.#settings.meanDwellS);
+    const { provisional, confirmed } = this.#filter.push(startS, endS, judgement.probabilities);
     this.#mode = confirmed?.mode ?? provisional.mode;
     this.#settled = confirmed !== null && confirmed.mode !== null;
     if (window.startS >= this.#steadyFromS) this.#usableS += hopS;

@@ -39,7 +39,9 @@ describe('where an arc begins and ends', () => {
   const arc = (seconds: number) =>
     dips({ seconds, rateHz, periodS: 0.0123, shortS: 0.002, noiseV: 0.3 });
   const edges = (voltage: Float64Array, current?: Float64Array) =>
-    runLane(rateHz, voltage, current).events.filter((event) => event.type !== 'window');
+    runLane(rateHz, voltage, current).events.filter(
+      (event) => event.type === 'arc-start' || event.type === 'arc-stop',
+    );
 
   it('finds both ends of a stretch to the millisecond', () => {
     const voltage = Float64Array.from([
