@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../src/core/index.js';
@@ -51,6 +51,30 @@ describe('fit --from', () => {
     expect([result.mode, result.model.id]).toEqual(['short-circuit', 'mine']);
     const again = await runCli(fit, { cwd: folder });
     expect([again.status, again.stderr]).toEqual([2, expect.stringContaining('[file-exists]')]);
+  });
+
+  // Rejects an order that is that of the threads, and a recording that takes the others with it.
+  it('gives the same model for any number of threads, and leaves a bad recording out by name', async () => {
+    const folder = lab(44);
+    writeFileSync(join(folder, 'r3.csv'), 'no,numbers\nhere,at all\n');
+    const fitBy = (workers: string) =>
+      runCli(
+        ['fit', '--from', 'labels.csv', '--workers', workers, '--out', `m.json`, '--overwrite'],
+        {
+          cwd: folder,
+        },
+      );
+    const models: string[] = [];
+    for (const workers of ['1', '3']) {
+      const run = await fitBy(workers);
+      expect(run.status).toBe(1);
+      expect(run.stderr).toMatch(/error: r3\.csv: .+ \[[a-z-]+\]\n/);
+      expect(run.stderr).toContain('on 43 labelled runs');
+      models.push(readFileSync(join(folder, 'm.json'), 'utf8'));
+    }
+    expect(models[0]).toBe(models[1]);
+    const wrong = await fitBy('none');
+    expect([wrong.status, wrong.stderr]).toEqual([2, expect.stringContaining('[bad-workers]')]);
   });
 
   it('refuses too little with the counts, and leaves no file', async () => {

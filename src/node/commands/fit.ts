@@ -26,7 +26,6 @@ export function registerFit(program: Command): void {
       new Option('--from <labels.csv>', 'labelled recordings to learn from').conflicts([
         'recipe',
         'referenceFrom',
-        'workers',
       ]),
     )
     .addOption(new Option('--recipe <name>', 'draw simulated runs').choices(['shipped', 'small']))
@@ -36,12 +35,12 @@ export function registerFit(program: Command): void {
       '--set <names>',
       'with --recipe: only these, with commas between; with --from: this one',
     )
-    .option('--workers <n>', 'threads that simulate and fit (default: all cores)')
+    .option('--workers <n>', 'threads that read, simulate and fit (default: all processors)')
     .addOption(
       new Option(
         '--reference-from <folder>',
         'write the windows of real recordings without an arc to --out',
-      ).conflicts('recipe'),
+      ).conflicts(['recipe', 'workers']),
     );
   addReadingFlags(command);
   command.action(async (options: Record<string, string | undefined>) => {

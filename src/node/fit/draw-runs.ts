@@ -12,7 +12,7 @@ import type { FitTask } from './worker.js';
 /** The runs of a recipe, drawn by several threads and put in the order of their numbers. */
 export async function drawRuns(
   recipe: TrainingRecipe,
-  workers: number | undefined,
+  workers: number,
   progress: (done: number, total: number) => void,
 ): Promise<{ sets: TrainingSets; nonArcs: LabelledRun[] }> {
   const pool = openPool(workers);

@@ -7,20 +7,23 @@ import {
   foldsOf,
   type LabelledRun,
   ownRuns,
-  recordedWindows,
   type TruthRun,
   truthRuns,
 } from '../../evaluate/index.js';
 import type { FeatureSet } from '../../features/index.js';
-import { openRecording, type ReadOptions } from '../../recording/index.js';
+import type { ReadOptions } from '../../recording/index.js';
+import { runBatch } from '../../run/index.js';
 import { placeOf, readLabelTable, remarksOn } from '../evaluate/read-labels.js';
 import { sayError } from '../failure.js';
-import { ffmpegDecoder } from '../ffmpeg-decoder.js';
-import { openFileSource } from '../file-source.js';
 import { readReading } from '../flags/reading-flags.js';
+import { workersOf } from '../label/label-options.js';
+import { progressOnStderr } from '../label/label-progress.js';
 import { loadShippedModel } from '../shipped-models.js';
 import { fileSink } from '../sink.js';
 import { type FitFlags, needed } from './flags.js';
+import { openPool } from './pool.js';
+import type { ReadOutcome } from './read-windows.js';
+import type { FitTask } from './worker.js';
 
 /** Windows of one kind of recording. */
 interface Kind {
@@ -38,6 +41,7 @@ export async function fitFromLabels(flags: FitFlags): Promise<void> {
   const path = needed(flags, 'from', '--from');
   const out = needed(flags, 'out', '--out');
   const reading = readReading(flags);
+  const workers = workersOf(flags['workers'] as string | undefined);
   const table = await readLabelTable(path);
   const truths = truthRuns(table.rows);
   const folds = foldsOf(truths);
@@ -45,7 +49,7 @@ export async function fitFromLabels(flags: FitFlags): Promise<void> {
   let done = false;
   try {
     for (const remark of remarksOn(table)) process.stderr.write(`${remark}\n`);
-    const { kinds, lost } = await readAll(path, truths, folds, reading);
+    const { kinds, lost } = await readAll(path, truths, folds, reading, workers);
     const { featureSet, runs } = oneKind(kinds, flags['set']);
     process.stderr.write(`fitting "${featureSet.id}" on ${runs.length} labelled runs\n`);
     const shipped = parseModel(await loadShippedModel(featureSet.id), featureSet);
@@ -61,41 +65,43 @@ export async function fitFromLabels(flags: FitFlags): Promise<void> {
   process.stdout.write(`${out}\n`);
 }
 
+/** Reads by several threads and keeps the order of the labels. */
 async function readAll(
   table: string,
   truths: readonly TruthRun[],
   folds: ReadonlyMap<string, string>,
   reading: ReadOptions,
+  workers: number,
 ): Promise<{ kinds: Kind[]; lost: number }> {
   const kinds = new Map<string, Kind>();
+  const threads = Math.min(workers, truths.length);
+  const pool = openPool(threads);
+  const progress = progressOnStderr(truths.length);
+  const work = async ({ file }: TruthRun): Promise<ReadOutcome> => {
+    const task: FitTask = { recording: placeOf(table, file), reading };
+    return pool.run(task);
+  };
   let lost = 0;
-  for (const truth of truths) {
-    try {
-      const recorded = await readOne(placeOf(table, truth.file), reading);
-      const { featureSet } = recorded;
+  try {
+    const batch = runBatch(truths, work, { limit: 2 * threads, ordered: true });
+    for await (const { item: truth, value } of batch) {
+      progress.count('failure' in value ? 'failed' : 'ok', true);
+      if ('failure' in value) {
+        lost++;
+        progress.clear();
+        sayError(new ArcError(value.failure), truth.file);
+        continue;
+      }
+      const { featureSet } = value.windows;
       const kind = kinds.get(featureSet.id) ?? { featureSet, runs: [] };
       kinds.set(featureSet.id, kind);
-      kind.runs.push(...ownRuns(truth, recorded, folds.get(truth.file)!));
-    } catch (error) {
-      lost++;
-      sayError(error, truth.file);
-    }
-  }
-  return { kinds: [...kinds.values()], lost };
-}
-
-async function readOne(path: string, reading: ReadOptions) {
-  const source = await openFileSource(path);
-  try {
-    const recording = await openRecording(source, reading, { decoders: [ffmpegDecoder()] });
-    try {
-      return await recordedWindows(recording, loadShippedModel);
-    } finally {
-      await recording.close?.();
+      kind.runs.push(...ownRuns(truth, value.windows, folds.get(truth.file)!));
     }
   } finally {
-    await source.close();
+    progress.clear();
+    await pool.destroy();
   }
+  return { kinds: [...kinds.values()], lost };
 }
 
 /** A model is for one kind of recording; with several, the user says which. */

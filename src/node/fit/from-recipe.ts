@@ -10,6 +10,7 @@ import {
   unpackReference,
 } from '../../evaluate/index.js';
 import { SOUND_FEATURES } from '../../features/index.js';
+import { workersOf } from '../label/label-options.js';
 import { packageFile } from '../package-file.js';
 import { drawRuns } from './draw-runs.js';
 import { type FitFlags, needed } from './flags.js';
@@ -22,7 +23,7 @@ const SETS: readonly (keyof TrainingSets)[] = ['sound', 'voltage', 'voltage-curr
 export async function fitFromRecipe(flags: FitFlags): Promise<void> {
   const folder = needed(flags, 'out', '--out');
   const recipe = flags['recipe'] === 'small' ? SMALL_RECIPE : SHIPPED_RECIPE;
-  const workers = flags['workers'] === undefined ? undefined : Number(flags['workers']);
+  const workers = workersOf(flags['workers'] as string | undefined);
   const sets = chosenSets(flags['set']);
   const reference = JSON.parse(
     await readFile(packageFile('fixtures/models/sounds-without-arc.json'), 'utf8'),
