@@ -30,4 +30,4 @@ export {
 } from './settings.js';
 export { settingsRecord } from './settings-record.js';
 export type { StretchOutcome } from './stretch-judge.js';
-export { type Allowance, hardToSee, learnAllowance } from './vouched.js';
+export { type Allowance, hardToSee, learnAllowance, takenFor } from './vouched.js';

@@ -1,5 +1,5 @@
 import { MODES, type Mode, type RecordingKind } from '../core/index.js';
-import { mean, standardDeviation } from '../signal/index.js';
+import { mean } from '../signal/index.js';
 import { type LiveBelief, liveBelief } from './live-mode.js';
 
 /**
@@ -10,7 +10,7 @@ export interface Allowance {
   expected: Mode;
   /** Windows of steady arc that it was learned from. */
   windows: number;
-  /** Mean probability of each mode over them. */
+  /** Mean probability of each mode over them, each weld counting alike. */
   taken: Record<Mode, number>;
   /** Taken off the natural logarithm of the odds of each mode against the expected one; 0 for nothing. */
   off: Record<Mode, number>;
@@ -33,17 +33,28 @@ const DEPARTED: Record<RecordingKind, number> = { electrical: 7, sound: 4.5 };
 /** Log-odds at which the expected mode is left the 5 % of the alarm, were there no third mode. */
 const OUT = Math.log(19);
 
-/** Learns from the beliefs at the windows of good welds, at least one, each in the order of {@link MODES}. */
-export function learnAllowance(expected: Mode, beliefs: readonly Float64Array[]): Allowance {
+/**
+ * Learns from the beliefs at the windows of good welds, at least one of each weld, each in the order of
+ * {@link MODES}. A long weld counts no more than a short one.
+ */
+export function learnAllowance(
+  expected: Mode,
+  welds: readonly (readonly Float64Array[])[],
+): Allowance {
   const at = MODES.indexOf(expected);
   const log = (p: number): number => Math.log(Math.max(LEAST, p));
-  const odds = (k: number): number[] => beliefs.map((p) => log(p[k]!) - log(p[at]!));
+  const odds = (k: number) => (p: Float64Array) => log(p[k]!) - log(p[at]!);
   return {
     expected,
-    windows: beliefs.length,
-    taken: each((k) => mean(beliefs.map((p) => p[k]!))),
-    off: each((k) => (k === at ? 0 : Math.max(0, high(odds(k)) - LEFT))),
+    windows: welds.reduce((sum, beliefs) => sum + beliefs.length, 0),
+    taken: each((k) => evenly(welds, (p) => p[k]!)),
+    off: each((k) => (k === at ? 0 : Math.max(0, high(welds, odds(k)) - LEFT))),
   };
+}
+
+/** The mode that a weld is taken for by the beliefs at its windows; null where none is likelier than all others. */
+export function takenFor(beliefs: readonly Float64Array[]): Mode | null {
+  return liveBelief(Float64Array.from(MODES, (_, k) => mean(beliefs.map((p) => p[k]!)))).mode;
 }
 
 /** The belief by which an alarm judges: that of the model, less what is allowed for. */
@@ -62,7 +73,16 @@ function each(value: (k: number) => number): Record<Mode, number> {
   return Object.fromEntries(MODES.map((mode, k) => [mode, value(k)])) as Record<Mode, number>;
 }
 
+type Value = (p: Float64Array) => number;
+type Welds = Parameters<typeof learnAllowance>[1];
+
+/** Mean over the windows, each weld counting alike. */
+function evenly(welds: Welds, value: Value): number {
+  return mean(welds.map((beliefs) => mean(beliefs.map(value))));
+}
+
 /** Mean and one standard deviation above it. */
-function high(values: readonly number[]): number {
-  return mean(values) + standardDeviation(values);
+function high(welds: Welds, value: Value): number {
+  const middle = evenly(welds, value);
+  return middle + Math.sqrt(evenly(welds, (p) => (value(p) - middle) ** 2));
 }

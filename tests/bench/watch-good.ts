@@ -184,7 +184,9 @@ for (const half of HALVES) {
   for (const cell of cells)
     for (const [name, kind] of Object.entries(KINDS)) {
       const seen = await see(kind, models, cell, cells);
-      const beliefs = seen.good.flat().map(({ belief }) => belief.probabilities);
+      const beliefs = seen.good
+        .map((windows) => windows.map(({ belief }) => belief.probabilities))
+        .filter((windows) => windows.length > 0);
       count(tallies[name]!.without, seen, null);
       // Welds in which no arc is heard are refused as good ones.
       const allowance = beliefs.length > 0 ? learnAllowance(cell.mode, beliefs) : null;

@@ -1,6 +1,6 @@
 import { ArcError, isArcError, type Mode, type RecordingKind } from '../../core/index.js';
 import type { ReadOptions } from '../../recording/index.js';
-import { type Allowance, type LiveEvent, learnAllowance } from '../../run/index.js';
+import { type Allowance, type LiveEvent, learnAllowance, takenFor } from '../../run/index.js';
 import { listInputs } from '../inputs.js';
 import type { WatchOptions } from './options.js';
 import { replaySource } from './sources/replay.js';
@@ -9,6 +9,8 @@ import { StreamHolder } from './stream-holder.js';
 /** Recordings of welds that a person vouches for, and what the alarm learned from them. */
 export interface GoodWelds {
   recordings: string[];
+  /** What each is taken for; null where no mode is likelier than all others. */
+  takenFor: (Mode | null)[];
   kind: RecordingKind;
   /** What they are recordings of, as models know it: `sound`, `voltage-current` and the like. */
   featureSet: string;
@@ -43,9 +45,10 @@ export async function hearGoodWelds(options: WatchOptions, mode: Mode): Promise<
     recordings: heard.map(({ path }) => path),
     kind: first.kind,
     featureSet: first.featureSet,
+    takenFor: heard.map(({ beliefs }) => takenFor(beliefs)),
     allowance: learnAllowance(
       mode,
-      heard.flatMap(({ beliefs }) => beliefs),
+      heard.map(({ beliefs }) => beliefs),
     ),
   };
 }

@@ -110,6 +110,19 @@ describe('arc-transfer watch --good', () => {
     expect(run.stderr).toContain('most departures to spray will raise no alarm');
   });
 
+  // Rejects a warning that is always there: the two welds above are both taken for globular.
+  it('says so where good welds are not alike', async () => {
+    const files = [path('good/1.csv'), demo('spray.csv')];
+    const run = await watch(path('next.csv'), 'spray', '--good', ...files);
+    expect(run.stderr).toContain(
+      `The good welds are not alike: ${files[0]} for globular; ${files[1]} for spray.`,
+    );
+    const { good } = events(run.stdout).find(({ event }) => event === 'source');
+    expect(good.takenFor).toEqual(['globular', 'spray']);
+    const alike = await watch(path('next.csv'), 'spray', '--good', path('good'));
+    expect(alike.stderr).not.toContain('not alike');
+  });
+
   it('reads good welds by what they hold where the stream is bare samples', async () => {
     const wav = await readFile(demo('short-circuit.wav'));
     const args = ['--format', 's16le', '--sample-rate', '44100', '--expect', 'short-circuit'];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { MODES, type Mode } from '../../../src/core/index.js';
-import { DepartureWatch, hardToSee, learnAllowance } from '../../../src/run/index.js';
+import { DepartureWatch, hardToSee, learnAllowance, takenFor } from '../../../src/run/index.js';
 import { liveBelief } from '../../../src/run/live-mode.js';
 import { allowFor } from '../../../src/run/vouched.js';
 
@@ -10,7 +10,7 @@ const p = (...values: number[]): Float64Array => Float64Array.from(values);
 const NINE = p(0, 0.9, 0.1, 0);
 const EIGHTY_ONE = p(0, 81 / 82, 1 / 82, 0);
 /** Log-odds ln 9 and ln 81: mean ln 27, standard deviation ln 3; the sum of both less ln 3 is ln 27. */
-const learned = learnAllowance('spray', [NINE, EIGHTY_ONE]);
+const learned = learnAllowance('spray', [[NINE, EIGHTY_ONE]]);
 
 describe('what good welds teach', () => {
   it('takes off what brings mean and one standard deviation down to odds of 3', () => {
@@ -18,6 +18,25 @@ describe('what good welds teach', () => {
     expect(learned.off.globular).toBeCloseTo(Math.log(27), 12);
     expect(learned.windows).toBe(2);
     expect(learned.taken.globular).toBeCloseTo((0.9 + 81 / 82) / 2, 12);
+  });
+
+  it('lets a long weld count no more than a short one', () => {
+    // One window of ln 9 against three of ln 81 are as one against one: ln 27 and ln 3. Rejects windows that
+    // all count alike (mean ln 46.8).
+    const { off, windows } = learnAllowance('spray', [
+      [NINE],
+      [EIGHTY_ONE, EIGHTY_ONE, EIGHTY_ONE],
+    ]);
+    expect(off.globular).toBeCloseTo(Math.log(27), 12);
+    expect(windows).toBe(4);
+  });
+
+  it('says what a weld is taken for, if for anything', () => {
+    // Means by hand: 0.9 and 81 / 82 of globular; then 0.45 of globular and 0.525 of spray; then all even.
+    const spray = p(0, 0, 0.95, 0.05);
+    expect(takenFor([NINE, EIGHTY_ONE])).toBe('globular');
+    expect(takenFor([NINE, spray])).toBe('spray');
+    expect(takenFor([p(0.25, 0.25, 0.25, 0.25)])).toBeNull();
   });
 
   it('takes nothing off modes that were not mistaken for the expected one, nor off that one', () => {
@@ -31,13 +50,13 @@ describe('what good welds teach', () => {
 
   it('leaves a cell that is recognised as it is', () => {
     // Rejects a correction in both directions, which would make the alarm deaf here.
-    const { off } = learnAllowance('spray', [p(0.02, 0.02, 0.94, 0.02), p(0.1, 0.3, 0.5, 0.1)]);
+    const { off } = learnAllowance('spray', [[p(0.02, 0.02, 0.94, 0.02)], [p(0.1, 0.3, 0.5, 0.1)]]);
     expect(Object.values(off)).toEqual([0, 0, 0, 0]);
   });
 
   it('counts no probability below one in ten thousand', () => {
     // Rejects logarithms of 0, which would take off more than all.
-    const { off } = learnAllowance('spray', [p(0, 1, 0, 0)]);
+    const { off } = learnAllowance('spray', [[p(0, 1, 0, 0)]]);
     expect(off.globular).toBeCloseTo(Math.log(1e4) - Math.log(3), 12);
   });
 });
@@ -78,7 +97,7 @@ describe('an alarm that allows', () => {
 
   it('is quiet about what good welds look like, and not about the rest', () => {
     const sure = (mode: Mode) => p(...MODES.map((one) => (one === mode ? 0.97 : 0.01)));
-    const nothing = learnAllowance('spray', [sure('spray')]);
+    const nothing = learnAllowance('spray', [[sure('spray')]]);
     // EIGHTY_ONE leaves spray 1.2 % and, less ln 27, 25 %: under and over the 5 % of the alarm.
     expect(alarms(watch('spray', nothing), EIGHTY_ONE)).toContain('alarm globular');
     expect(alarms(watch('spray'), EIGHTY_ONE)).toEqual([]);
