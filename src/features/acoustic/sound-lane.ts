@@ -114,7 +114,7 @@ class SoundLane implements Lane {
   /** Half a hop, or all of it. */
   #finishStep(events: LaneEvent[]): void {
     this.#steps++;
-    const hopEnds = this.#filled === WINDOW_CELLS;
+    const hopEnds = this.#steps % (HOP_CELLS / NEWEST_HOP_CELLS) === 0;
     if (hopEnds) this.#finishHop(events);
     if (this.#newestHalf && this.#steps * NEWEST_HOP_CELLS >= NEWEST_CELLS)
       events.push(this.#newest(this.#newestHalf));
