@@ -39,10 +39,10 @@ export class Classifier {
   }
 
   /** Arc score alone: cheap enough for every window of a long recording. */
-  arcScore(window: FeatureWindow): number {
+  arcScore(values: Float64Array): number {
     const gate = this.model.gate;
     if (!gate) return Infinity;
-    return windowArcScore(gate.scorer, this.model.featureSet.features, window.values);
+    return windowArcScore(gate.scorer, this.model.featureSet.features, values);
   }
 
   /**
@@ -62,7 +62,7 @@ export class Classifier {
     return calibrate(this.model.windowCalibration, score(this.model.modeScorer, values));
   }
 
-  judge(window: FeatureWindow, arcScore = this.arcScore(window)): WindowJudgement {
+  judge(window: FeatureWindow, arcScore = this.arcScore(window.values)): WindowJudgement {
     const scores = score(this.model.modeScorer, window.values);
     return {
       startS: window.startS,

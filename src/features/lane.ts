@@ -21,8 +21,8 @@ export interface Lane {
   /** Length of a window and time from one to the next, s. Fixed with the feature set, since a model is fitted on them. */
   readonly windowS: number;
   readonly hopS: number;
-  /** Length of what `newest` events cover and time from one to the next, s; null where the lane gives none. */
-  readonly newest: { lengthS: number; hopS: number } | null;
+  /** Time from one `newest` event to the next, s; null where the lane gives none. */
+  readonly newestHopS: number | null;
   /** One array a channel, equal lengths; not kept after the call. */
   push(channels: readonly Float64Array[]): LaneEvent[];
   flush(): LaneEvent[];

@@ -44,7 +44,7 @@ export interface SoundDetail {
 /** What a lane reports while samples go through it, in order of time. */
 export type LaneEvent =
   | { type: 'window'; window: FeatureWindow }
-  /** The same features of the newest stretch of sound, shorter than a window and sooner there. */
+  /** The same features of the newest half second of sound; comes before the window that ends with it. */
   | { type: 'newest'; startS: number; endS: number; values: Float64Array }
   /** `open`: the arc was already burning at the first sample. */
   | { type: 'arc-start'; timeS: number; open: boolean }

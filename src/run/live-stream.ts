@@ -1,6 +1,6 @@
 import { Classifier, type Model } from '../classify/index.js';
-import type { ArcStretch, Segment } from '../core/index.js';
-import type { FeatureWindow, Lane } from '../features/index.js';
+import type { ArcStretch, Mode, Segment } from '../core/index.js';
+import type { Lane } from '../features/index.js';
 import type { Setup } from '../procedure/index.js';
 import type { Result } from '../result/index.js';
 import { decide, type JudgedStretches, RunEvidence, type Verdict } from '../verdict/index.js';
@@ -14,11 +14,15 @@ import type { Settings } from './settings.js';
 /** What an endless signal says of itself. Times are s from the first sample of the stream. */
 export type LiveEvent =
   | { type: 'arc-start' | 'arc-stop'; timeS: number; open: boolean }
-  /** What is believed at this moment, a few times a second while an arc burns. */
+  /**
+   * What is believed at `timeS`, the end of what was heard; a few times a second while an arc burns. `rateHz` is
+   * the rate of events (shorts, drops or pulses); null where none is clear in the mode that is named.
+   */
   | { type: 'now'; timeS: number; modes: LiveModes; rateHz: number | null }
   /**
-   * One whole window of a burning arc, by which a departure is judged: later than `now`, and surer. `steady` is
-   * false within the start of the arc.
+   * A whole window of a burning arc that ends at `timeS`, `hopS` after the one before: by it a departure is
+   * judged. It follows the `now` of the same time; its `belief` is slower and surer. `steady` is false within
+   * the start of the arc.
    */
   | {
       type: 'window';
@@ -34,7 +38,7 @@ export type LiveEvent =
   | { type: 'not-a-weld'; stretch: ArcStretch };
 
 export interface LiveOptions {
-  /** As {@link laneFor} makes it with `perStretch`. */
+  /** As {@link laneFor} makes it with `live`. */
   lane: Lane;
   format: LiveFormat;
   model: Model;
@@ -46,6 +50,9 @@ export interface LiveOptions {
   /** Time of the first sample within the stream, s: not 0 after a gap. */
   offsetS: number;
 }
+
+/** Arc score (log-odds) below which a half second counts as without an arc: one in 200 of drawn arcs (own measurement). */
+const OUT_SCORE = -1;
 
 /**
  * A signal without an end, through the same pipeline as a file: an arc at a time becomes a result of its own
@@ -59,7 +66,8 @@ export class LiveStream {
   /** By windows, and where the lane gives them by newest half seconds; null while no arc burns. */
   #byWindows: LiveMode | null = null;
   #byNewest: LiveMode | null = null;
-  #lastWindow: FeatureWindow | null = null;
+  /** What the last whole window was taken for, and its rate of events. */
+  #lastWindow: { mode: Mode | null; rateHz: number | null } | null = null;
   #steadyFromS = 0;
 
   constructor(options: LiveOptions) {
@@ -90,9 +98,10 @@ export class LiveStream {
     if (event.type === 'newest') return this.#newest(event);
     const { timeS, open, type } = event;
     if (type === 'arc-start') {
-      const { hopS, newest } = this.#options.lane;
+      const { hopS, newestHopS } = this.#options.lane;
       this.#byWindows = new LiveMode(hopS, settings.meanDwellS);
-      this.#byNewest = newest && new LiveMode(newest.hopS, settings.meanDwellS, BY_NEWEST);
+      this.#byNewest =
+        newestHopS === null ? null : new LiveMode(newestHopS, settings.meanDwellS, BY_NEWEST);
       this.#steadyFromS = timeS + (open ? 0 : settings.ignitionMaskS);
     } else this.#byWindows = this.#byNewest = null;
     this.#lastWindow = null;
@@ -107,20 +116,21 @@ export class LiveStream {
     const belief = modes.provisional;
     const timeS = offsetS + endS;
     const rateHz = liveRateHz(window, lane.featureSet, belief.mode);
-    this.#lastWindow = window;
+    this.#lastWindow = { mode: belief.mode, rateHz };
     const steady = startS >= this.#steadyFromS - 1e-9;
-    const events: LiveEvent[] = lane.newest ? [] : [{ type: 'now', timeS, modes, rateHz }];
+    const events: LiveEvent[] = lane.newestHopS ? [] : [{ type: 'now', timeS, modes, rateHz }];
     return [...events, { type: 'window', timeS, hopS: lane.hopS, belief, steady, rateHz }];
   }
 
-  #newest({ startS, endS, probabilities }: PipelineEvent & { type: 'newest' }): LiveEvent[] {
-    if (!this.#byNewest) return [];
+  #newest(event: PipelineEvent & { type: 'newest' }): LiveEvent[] {
+    const { startS, endS, arcScore, probabilities } = event;
+    // The end of an arc is noticed late; what sounds like none until then says nothing of the mode.
+    if (!this.#byNewest || arcScore < OUT_SCORE) return [];
     const modes = this.#byNewest.push(startS, endS, probabilities);
     const timeS = this.#options.offsetS + endS;
-    const { featureSet } = this.#options.lane;
-    const rateHz =
-      this.#lastWindow && liveRateHz(this.#lastWindow, featureSet, modes.provisional.mode);
-    return [{ type: 'now', timeS, modes, rateHz }];
+    // A window still holds what was before: its rate is that of the mode it is taken for.
+    const same = this.#lastWindow?.mode === modes.provisional.mode;
+    return [{ type: 'now', timeS, modes, rateHz: same ? this.#lastWindow!.rateHz : null }];
   }
 
   #finished(event: StretchEvent): LiveEvent {

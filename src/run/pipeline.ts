@@ -9,8 +9,8 @@ import { StretchJudge, type StretchOutcome } from './stretch-judge.js';
 export type PipelineEvent =
   /** Provisional: this window alone. */
   | { type: 'window'; window: FeatureWindow; judgement: WindowJudgement; arcOn: boolean }
-  /** The newest stretch of sound alone, from lanes that give it. */
-  | { type: 'newest'; startS: number; endS: number; probabilities: Float64Array }
+  /** The newest half second of sound alone, from lanes that give it. */
+  | { type: 'newest'; startS: number; endS: number; arcScore: number; probabilities: Float64Array }
   | ArcChange
   /** A stretch is over; its segments and evidence are final. */
   | StretchEvent;
@@ -112,8 +112,9 @@ export class Pipeline {
   }
 
   #newest({ startS, endS, values }: LaneEvent & { type: 'newest' }): PipelineEvent {
+    const arcScore = this.#classifier.arcScore(values);
     const probabilities = this.#classifier.windowProbabilities(values);
-    return { type: 'newest', startS, endS, probabilities };
+    return { type: 'newest', startS, endS, arcScore, probabilities };
   }
 
   #change(change: ArcChange): PipelineEvent[] {

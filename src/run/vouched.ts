@@ -33,14 +33,11 @@ const DEPARTED: Record<RecordingKind, number> = { electrical: 7, sound: 4.5 };
 /** Log-odds at which the expected mode is left the 5 % of the alarm, were there no third mode. */
 const OUT = Math.log(19);
 
-/**
- * Learns from the beliefs at the windows of good welds, at least one of each weld, each in the order of
- * {@link MODES}. A long weld counts no more than a short one.
- */
-export function learnAllowance(
-  expected: Mode,
-  welds: readonly (readonly Float64Array[])[],
-): Allowance {
+/** The beliefs at the windows of each good weld, at least one, in the order of {@link MODES}. */
+type Welds = readonly (readonly Float64Array[])[];
+
+/** Learns from good welds. A long one counts no more than a short one. */
+export function learnAllowance(expected: Mode, welds: Welds): Allowance {
   const at = MODES.indexOf(expected);
   const log = (p: number): number => Math.log(Math.max(LEAST, p));
   const odds = (k: number) => (p: Float64Array) => log(p[k]!) - log(p[at]!);
@@ -52,7 +49,7 @@ export function learnAllowance(
   };
 }
 
-/** The mode that a weld is taken for by the beliefs at its windows; null where none is likelier than all others. */
+/** The mode that a weld is taken for by the beliefs at its windows; null where none is likelier than all the others together. */
 export function takenFor(beliefs: readonly Float64Array[]): Mode | null {
   return liveBelief(Float64Array.from(MODES, (_, k) => mean(beliefs.map((p) => p[k]!)))).mode;
 }
@@ -74,7 +71,6 @@ function each(value: (k: number) => number): Record<Mode, number> {
 }
 
 type Value = (p: Float64Array) => number;
-type Welds = Parameters<typeof learnAllowance>[1];
 
 /** Mean over the windows, each weld counting alike. */
 function evenly(welds: Welds, value: Value): number {

@@ -34,6 +34,8 @@ const FAMILIES = ['capillary', 'necking', 'empirical', 'dynamic'];
 const settings = defaultSettings();
 const TOLERATE_S = 0.5;
 const ALARM_S = 1;
+/** A name that is taken back sooner is none. */
+const HELD_S = 0.5;
 
 interface Part {
   mode: Mode;
@@ -93,7 +95,7 @@ function pushAll(live: LiveStream, channels: readonly Float64Array[], piece: num
   return events;
 }
 
-/** When, after a change, the new mode was there to stay for a moment; NaN for never. */
+/** When, after a change, the new mode was named and then stayed so for half a second; NaN for never. */
 async function changeDelays(of: LiveFormat, from: Part, to: Part) {
   const live = await stream(of);
   const watch = new DepartureWatch(
@@ -103,6 +105,7 @@ async function changeDelays(of: LiveFormat, from: Part, to: Part) {
   const channels = from.channels.map((samples, c) => concat([samples, to.channels[c]!]));
   const piece = Math.round(of.sampleRateHz / 50);
   const found = { provisional: Number.NaN, confirmed: Number.NaN, alarm: Number.NaN, early: 0 };
+  const since = { provisional: Number.NaN, confirmed: Number.NaN };
   for (const event of pushAll(live, channels, piece)) {
     if (event.type !== 'now' && event.type !== 'window') continue;
     const lateS = event.timeS - PART_S;
@@ -115,24 +118,33 @@ async function changeDelays(of: LiveFormat, from: Part, to: Part) {
       else if (Number.isNaN(found.alarm)) found.alarm = lateS - ALARM_S;
     }
     if (lateS < 0 || event.type !== 'now') continue;
-    for (const stage of ['provisional', 'confirmed'] as const)
-      if (Number.isNaN(found[stage]) && event.modes[stage]?.mode === to.mode) found[stage] = lateS;
+    for (const stage of ['provisional', 'confirmed'] as const) {
+      if (event.modes[stage]?.mode !== to.mode) since[stage] = Number.NaN;
+      else if (Number.isNaN(since[stage])) since[stage] = lateS;
+      const held = lateS - since[stage] >= HELD_S - 1e-9;
+      if (Number.isNaN(found[stage]) && held) found[stage] = since[stage];
+    }
   }
   return found;
 }
 
-/** Alarms in steady arc that is in the expected mode throughout. */
+/** Alarms and wrong names in steady arc that is in the expected mode throughout. */
 async function falseAlarms(of: LiveFormat, part: Part) {
   const live = await stream(of);
   const expectation = { mode: part.mode, tolerateS: TOLERATE_S, alarmAfterS: ALARM_S };
   const watch = new DepartureWatch(expectation, settings.craterMaskS);
   let alarms = 0;
-  for (const event of pushAll(live, part.channels, 1000))
+  const names: (Mode | null)[] = [];
+  for (const event of pushAll(live, part.channels, 1000)) {
+    if (event.type === 'now') names.push(event.modes.provisional.mode);
     if (event.type === 'window' && event.steady)
       for (const one of watch.push(event.timeS, event.hopS, event.belief, event.rateHz))
         if (one.type === 'alarm') alarms++;
+  }
   const weld = live.flush().find((event) => event.type === 'weld');
-  return { alarms, judged: weld?.result.mode === part.mode };
+  const wrong = names.filter((mode) => mode !== null && mode !== part.mode).length;
+  const changes = names.filter((mode, i) => i > 0 && mode !== names[i - 1]).length;
+  return { alarms, judged: weld?.result.mode === part.mode, wrong: wrong / names.length, changes };
 }
 
 function quantile(values: readonly number[], share: number): number | null {
@@ -150,11 +162,13 @@ async function accuracy(of: LiveFormat, parts: readonly Part[]) {
       if (to && mode !== from.mode) delays.push(await changeDelays(of, from, to));
     }
   }
-  let [alarms, alarmsInJudged, judgedArcs] = [0, 0, 0];
+  let [alarms, alarmsInJudged, judgedArcs, wrong, changes] = [0, 0, 0, 0, 0];
   const alarming: string[] = [];
   for (const part of parts) {
     const found = await falseAlarms(of, part);
     alarms += found.alarms;
+    wrong += found.wrong / parts.length;
+    changes += found.changes;
     if (found.judged) {
       judgedArcs++;
       alarmsInJudged += found.alarms;
@@ -181,6 +195,9 @@ async function accuracy(of: LiveFormat, parts: readonly Part[]) {
     missedDepartures: delays.filter((one) => Number.isNaN(one.alarm) && one.early === 0).length,
     steadyArcs: parts.length,
     steadyHours: Number(hours.toFixed(4)),
+    /** Provisional names in those. */
+    wrongShareOfTime: Number(wrong.toFixed(3)),
+    changesAMinute: Number((changes / 60 / hours).toFixed(1)),
     falseAlarms: alarms,
     /** Of arcs whose finished weld was named rightly: what is left is flicker, not a wrong model. */
     arcsNamedRightly: judgedArcs,

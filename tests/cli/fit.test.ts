@@ -7,13 +7,13 @@ import { scratch } from '../support/scratch.js';
 
 const RATE_HZ = 2500;
 
-/** Two seconds of an invented trace: dips to 3 V every 8 to 20 ms, or a steady arc with a small ripple. */
-function trace(seed: number, dips: boolean): string {
+/** An invented trace, of two seconds unless told: dips to 3 V every 8 to 20 ms, or a steady arc with a small ripple. */
+function trace(seed: number, dips: boolean, seconds = 2): string {
   const random = createRandom(seed);
   const level = (dips ? 20 : 28) + random.normal();
   const lines = ['time_s,voltage_V,current_A'];
   let dipAt = 0;
-  for (let n = 0; n < 2 * RATE_HZ; n++) {
+  for (let n = 0; n < seconds * RATE_HZ; n++) {
     if (n > dipAt + 8) dipAt = n + random.integer(20, 50);
     const low = dips && n >= dipAt;
     const voltage = (low ? 3 : level) + random.normal(0, 0.4);
@@ -57,9 +57,11 @@ describe('fit --from', () => {
   it('gives the same model for any number of threads, and leaves a bad recording out by name', async () => {
     const folder = lab(44);
     writeFileSync(join(folder, 'r3.csv'), 'no,numbers\nhere,at all\n');
+    // The first takes many times as long as the others.
+    writeFileSync(join(folder, 'r0.csv'), trace(0, true, 40));
     const fitBy = (workers: string) =>
       runCli(
-        ['fit', '--from', 'labels.csv', '--workers', workers, '--out', `m.json`, '--overwrite'],
+        ['fit', '--from', 'labels.csv', '--workers', workers, '--out', 'm.json', '--overwrite'],
         {
           cwd: folder,
         },

@@ -18,9 +18,8 @@ import { SpectrumFrames } from './spectrum-frames.js';
 import { WindowFeatures, type WindowInput } from './window-features.js';
 
 const LEVEL_CELLS = 64;
-const NEWEST = WINDOW_CELLS - HOP_CELLS;
-/** Hops a window. */
-const HOPS = WINDOW_CELLS / HOP_CELLS;
+/** Where the cells of a new hop begin. */
+const HOP_START = WINDOW_CELLS - HOP_CELLS;
 
 /**
  * Sound in, one feature window a hop (0.256 s) out, over the whole recording: where an arc burns is
@@ -47,7 +46,7 @@ class SoundLane implements Lane {
   readonly #cells: EnvelopeCells;
   readonly #frames: SpectrumFrames;
   readonly #features: WindowFeatures;
-  readonly newest: Lane['newest'];
+  readonly newestHopS: number | null;
   readonly #newestHalf: NewestHalf | null;
   readonly #clips = new ClipCounter();
   readonly #background = new Background();
@@ -55,7 +54,7 @@ class SoundLane implements Lane {
   readonly #low = new Float64Array(WINDOW_CELLS);
   readonly #high = new Float64Array(WINDOW_CELLS);
   readonly #fourth = new Float64Array(WINDOW_CELLS);
-  #filled = NEWEST;
+  #filled = HOP_START;
   /** Levels that no window has carried yet: three hops have passed before the first one. */
   #untold: number[] = [];
   #samples = 0;
@@ -67,9 +66,7 @@ class SoundLane implements Lane {
     this.#frames = new SpectrumFrames(rateHz);
     this.#features = new WindowFeatures(rateHz);
     this.#newestHalf = newest ? new NewestHalf(rateHz) : null;
-    this.newest = newest
-      ? { lengthS: NEWEST_CELLS / CELL_RATE_HZ, hopS: NEWEST_HOP_CELLS / CELL_RATE_HZ }
-      : null;
+    this.newestHopS = newest ? NEWEST_HOP_CELLS / CELL_RATE_HZ : null;
   }
 
   push(channels: readonly Float64Array[]): LaneEvent[] {
@@ -111,34 +108,35 @@ class SoundLane implements Lane {
     this.#fourth[i] = cell.fourth;
   };
 
-  /** Half a hop, or all of it. */
+  /** Half a hop, or all of it: the newest half second comes before the window that ends with it. */
   #finishStep(events: LaneEvent[]): void {
     this.#steps++;
     const hopEnds = this.#steps % (HOP_CELLS / NEWEST_HOP_CELLS) === 0;
-    if (hopEnds) this.#finishHop(events);
-    if (this.#newestHalf && this.#steps * NEWEST_HOP_CELLS >= NEWEST_CELLS)
-      events.push(this.#newest(this.#newestHalf));
-    if (hopEnds) this.#nextHop();
+    if (hopEnds) this.#takeLevels();
+    const heardCells = this.#steps * NEWEST_HOP_CELLS;
+    if (this.#newestHalf && heardCells >= NEWEST_CELLS) events.push(this.#newest(this.#newestHalf));
+    if (!hopEnds) return;
+    if (heardCells >= WINDOW_CELLS) events.push(this.#window());
+    this.#nextHop();
   }
 
-  #finishHop(events: LaneEvent[]): void {
+  #takeLevels(): void {
     const levels = this.#levels();
     this.#background.hop(levels.reduce((sum, level) => sum + level, 0) / levels.length);
     this.#untold.push(...levels);
-    if (this.#steps * NEWEST_HOP_CELLS >= WINDOW_CELLS) events.push(this.#window());
   }
 
   #nextHop(): void {
     for (const ring of [this.#full, this.#low, this.#high, this.#fourth])
       ring.copyWithin(0, HOP_CELLS);
-    this.#filled = NEWEST;
+    this.#filled = HOP_START;
     this.#frames.nextHop();
   }
 
   #window(): LaneEvent {
     const levels = Float64Array.from(this.#untold);
     this.#untold = [];
-    const values = this.#features.compute(this.#input(HOPS));
+    const values = this.#features.compute(this.#input());
     if (this.#features.line) this.#background.window(this.#features.prominence);
     const endS = this.#endS();
     return {
@@ -160,13 +158,14 @@ class SoundLane implements Lane {
   }
 
   #newest(newestHalf: NewestHalf): LaneEvent {
-    const values = newestHalf.compute(this.#input(HOPS / 2), this.#filled);
+    const hops = NEWEST_CELLS / HOP_CELLS;
+    const values = newestHalf.compute(this.#input(hops), this.#filled);
     const endS = this.#endS();
     return { type: 'newest', startS: endS - NEWEST_CELLS / CELL_RATE_HZ, endS, values };
   }
 
-  /** The cells, with the spectrum of the last hops. */
-  #input(hops: number): WindowInput {
+  /** The cells, with the spectrum of the last hops, all unless told. */
+  #input(hops?: number): WindowInput {
     return {
       full: this.#full,
       low: this.#low,
@@ -187,7 +186,7 @@ class SoundLane implements Lane {
     const levels = new Float64Array(HOP_CELLS / LEVEL_CELLS);
     for (let i = 0; i < HOP_CELLS; i++) {
       const slot = Math.floor(i / LEVEL_CELLS);
-      levels[slot] = levels[slot]! + this.#full[NEWEST + i]! / LEVEL_CELLS;
+      levels[slot] = levels[slot]! + this.#full[HOP_START + i]! / LEVEL_CELLS;
     }
     return levels;
   }

@@ -3,8 +3,8 @@ import { hannWindow, RealFft } from '../../signal/index.js';
 const HOPS_A_WINDOW = 4;
 
 /**
- * Average power spectrum of the last four hops, from frames of about 46 ms side by side. Without
- * overlap a Hann window passes by part of the sound, which an average over a second can spare.
+ * Power spectrum over the last hops, from frames of about 46 ms side by side. Without overlap a Hann window
+ * passes by part of the sound, which an average can spare.
  */
 export class SpectrumFrames {
   readonly binHz: number;
@@ -40,7 +40,7 @@ export class SpectrumFrames {
     }
   }
 
-  /** Sum over the last hops, all four unless told. */
+  /** Sum over the last hops, all four unless told; the newest counts as far as it has come. */
   average(hops = HOPS_A_WINDOW): Float64Array {
     const average = this.#average.fill(0);
     for (const hop of this.#hops.slice(HOPS_A_WINDOW - hops))

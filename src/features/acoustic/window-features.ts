@@ -31,13 +31,14 @@ const SILENCE = 1e-12;
 /** Floor of the amplitude under its logarithm (−200 dB of full scale). */
 const LEAST_AMPLITUDE = 1e-10;
 /** Weight of the newest window in the running mean. */
-const STEADY_WEIGHT = 0.12;
+export const STEADY_WEIGHT = 0.12;
 /** Between the slow lines of drops and the fast ones of shorts, pulses and sprayed drops. */
 const FAST_FROM_HZ = 60;
 
 /** Turns one window of sound into the vector that {@link SOUND_FEATURES} describes. */
 export class WindowFeatures {
   readonly #rateHz: number;
+  readonly #steadyWeight: number;
   readonly #modulation = new ModulationAnalyser();
   readonly #lines = new EventLineFinder();
   readonly #steadyLines = new EventLineFinder();
@@ -52,8 +53,9 @@ export class WindowFeatures {
   /** Sudden rises of the last window; undefined for silence. */
   onsets: Onsets | undefined;
 
-  constructor(rateHz: number) {
+  constructor(rateHz: number, steadyWeight = STEADY_WEIGHT) {
     this.#rateHz = rateHz;
+    this.#steadyWeight = steadyWeight;
   }
 
   /** Prominence of each modulation bin of the last window. */
@@ -105,7 +107,7 @@ export class WindowFeatures {
   #average(cross: Float64Array): void {
     const steady = this.#steadyCross;
     for (let k = 0; k < steady.length; k++)
-      steady[k] = steady[k]! + STEADY_WEIGHT * (cross[k]! - steady[k]!);
+      steady[k] = steady[k]! + this.#steadyWeight * (cross[k]! - steady[k]!);
   }
 
   #clearest(fromHz: number, toHz: number, masked: Uint8Array | undefined) {

@@ -25,7 +25,7 @@ class ElectricalLane implements Lane {
   readonly featureSet: FeatureSet;
   readonly windowS: number;
   readonly hopS: number;
-  readonly newest = null;
+  readonly newestHopS = null;
   readonly #rateHz: number;
   readonly #plan: SlotPlan;
   readonly #gate: ElectricalGate;

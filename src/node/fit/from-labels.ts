@@ -77,19 +77,20 @@ async function readAll(
   const threads = Math.min(workers, truths.length);
   const pool = openPool(threads);
   const progress = progressOnStderr(truths.length);
-  const work = async ({ file }: TruthRun): Promise<ReadOutcome> => {
+  // A fault of the tool itself, or a thread that dies, costs its recording too and no other.
+  const work = async ({ file }: TruthRun): Promise<ReadOutcome | { fault: unknown }> => {
     const task: FitTask = { recording: placeOf(table, file), reading };
-    return pool.run(task);
+    return pool.run(task).catch((fault: unknown) => ({ fault }));
   };
   let lost = 0;
   try {
     const batch = runBatch(truths, work, { limit: 2 * threads, ordered: true });
     for await (const { item: truth, value } of batch) {
-      progress.count('failure' in value ? 'failed' : 'ok', true);
-      if ('failure' in value) {
+      progress.count('windows' in value ? 'ok' : 'failed', true);
+      if (!('windows' in value)) {
         lost++;
         progress.clear();
-        sayError(new ArcError(value.failure), truth.file);
+        sayError('failure' in value ? new ArcError(value.failure) : value.fault, truth.file);
         continue;
       }
       const { featureSet } = value.windows;

@@ -9,7 +9,7 @@ import { StreamHolder } from './stream-holder.js';
 /** Recordings of welds that a person vouches for, and what the alarm learned from them. */
 export interface GoodWelds {
   recordings: string[];
-  /** What each is taken for; null where no mode is likelier than all others. */
+  /** What each is taken for; null where no mode is likelier than all the others together. */
   takenFor: (Mode | null)[];
   kind: RecordingKind;
   /** What they are recordings of, as models know it: `sound`, `voltage-current` and the like. */

@@ -25,7 +25,7 @@ function allowed({ recordings, kind, allowance }: GoodWelds): string[] {
   ];
 }
 
-/** Welds of one mode should be taken for one, right or wrong. */
+/** Welds of one mode should be taken for one, right or wrong; those taken for none say nothing. */
 function contradictions({ recordings, takenFor }: GoodWelds): string[] {
   const modes = new Set(takenFor.filter((mode) => mode !== null));
   if (modes.size < 2) return [];

@@ -6,7 +6,7 @@ type ModeEvent = Omit<WatchEvent & { event: 'mode' }, 'weld'>;
 const EVENTS = 10;
 const QUICK_S = 0.5;
 
-/** Tells the mode when it changes, not with every window. */
+/** Tells the mode when it changes, not at every moment. */
 export class ModeTalk {
   #provisional: LiveBelief['mode'] | undefined;
   #confirmed: LiveBelief['mode'] | undefined;

@@ -95,6 +95,20 @@ describe.each(CASES)('$name in any pieces', ({ suffix }) => {
     expect(documents(small)).toEqual(documents(large));
   });
 
+  // Rejects beliefs that depend on the pieces, that outlive their arc, or that begin before it.
+  it('believes the same at the same moments for any pieces, and nothing between two arcs', async () => {
+    const [small, large] = [await live(trace, [777]), await live(trace, [65_536])];
+    const said = (events: LiveEvent[]) =>
+      events.filter(({ type }) => !['weld', 'not-a-weld'].includes(type));
+    expect(rounded(said(small))).toEqual(rounded(said(large)));
+    let burns = false;
+    for (const event of said(large)) {
+      if (event.type === 'now' || event.type === 'window') expect(burns).toBe(true);
+      else burns = event.type === 'arc-start';
+    }
+    expect(large.filter(({ type }) => type === 'arc-start').length).toBeGreaterThanOrEqual(2);
+  });
+
   // Rejects times that start again at 0 after a gap.
   it('moves all times of a stream that goes on after a gap', async () => {
     const stream = await liveStream(trace.format, 100);

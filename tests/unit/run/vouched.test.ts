@@ -32,11 +32,12 @@ describe('what good welds teach', () => {
   });
 
   it('says what a weld is taken for, if for anything', () => {
-    // Means by hand: 0.9 and 81 / 82 of globular; then 0.45 of globular and 0.525 of spray; then all even.
+    // Means by hand: 0.9 and 81 / 82 of globular; then 0.45 of globular and 0.525 of spray. Rejects the
+    // likeliest where the others together are likelier.
     const spray = p(0, 0, 0.95, 0.05);
     expect(takenFor([NINE, EIGHTY_ONE])).toBe('globular');
     expect(takenFor([NINE, spray])).toBe('spray');
-    expect(takenFor([p(0.25, 0.25, 0.25, 0.25)])).toBeNull();
+    expect(takenFor([p(0.45, 0.4, 0.15, 0)])).toBeNull();
   });
 
   it('takes nothing off modes that were not mistaken for the expected one, nor off that one', () => {
