@@ -7,7 +7,7 @@ import { sampleResult } from './support/sample-result.js';
 
 describe('the public interface', () => {
   // Snapshots: a name that goes, or a field of the result that changes, breaks other people's
-  // programs, so it must be seen in a review. Update them with `npx vitest run tests/public -u`.
+  // programs, so it is seen in the difference. Update them with `npx vitest run tests/public -u`.
   it('exports these names from the main entry', () => {
     expect(Object.keys(main).sort()).toMatchSnapshot();
   });

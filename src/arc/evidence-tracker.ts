@@ -23,6 +23,8 @@ const LEVEL_STEP_S = 0.016;
 /** Time between windows of sound. */
 const HOP_S = 16 * LEVEL_STEP_S;
 const KEPT_S = 6;
+// Thresholds, times and ratios without another word are own choice, tried on simulated arcs.
+
 /** Windows averaged before the arc counts as burning, and before it counts as out. */
 const ON_WINDOWS = 2;
 const OFF_WINDOWS = 4;

@@ -11,6 +11,7 @@ export interface LevelStep {
   sinceFirstS: number;
 }
 
+// Lengths in steps of 16 ms and all ratios here are own choice, tried on simulated arcs.
 const SIDE = 8;
 const SHARP_SIDE = 3;
 const FLOOR = 1e-14;

@@ -43,6 +43,7 @@ export interface Case {
 }
 
 const EARNEST_SHARE = 0.15;
+/** Currents of the process where none is known, A (common practice, no source). */
 const ANY_CURRENT: Range = { min: 80, max: 350 };
 
 /** Works the case out. Nothing here judges. */

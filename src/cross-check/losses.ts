@@ -13,6 +13,7 @@ export interface Loss {
   excessV: number;
 }
 
+/** From feeder to arc, V; a reading may take none of it in (common practice, no source). */
 const GUN: Range = { min: 0, max: 2 };
 const plus = (...ranges: Range[]): Range =>
   range(

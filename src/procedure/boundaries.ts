@@ -24,7 +24,7 @@ export interface Boundaries {
   rows: readonly BandRow[];
 }
 
-/** Share by which a wire may differ from a row's and still be meant by it (1.2 mm for 1.14 mm). */
+/** Share by which a wire may differ from a row's and still be meant by it (1.2 mm for 1.14 mm); own choice. */
 const SAME_WIRE = 0.06;
 
 /** Published rows for a wire and gas; a part not known keeps every row that could be meant. */
@@ -76,7 +76,7 @@ function dipTop(material: WireMaterial, gas: Gas | null): Range {
   return gas.co2.min >= 50 ? range(22, 26) : range(20, 22);
 }
 
-/** Steel: 24 V in the data sheets, 26 V in a chart and a note. Aluminium goes with the wire. */
+/** Steel: 24 V in the data sheets, 26 V in a chart and a note. Aluminium goes with the wire, ±1 V of own choice. */
 function sprayFloor(material: WireMaterial, diameterMm: number | null): Range {
   if (material !== 'aluminium') return range(24, 26);
   if (diameterMm === null) return range(19, 24);

@@ -62,7 +62,7 @@ export function gasSymbol(gas: GasComposition): string {
   return group?.symbol ?? 'Z';
 }
 
-/** Shares of CO2 and O2 that a symbol leaves open; null for symbols that name no composition. */
+/** Shares of CO2 and O2 that a symbol leaves open (from the same table); null for symbols that name no composition. */
 export function symbolRanges(symbol: string): { co2: ShareRange; o2: ShareRange } | null {
   const none = { min: 0, max: 0 };
   if (symbol === 'I1' || symbol === 'I2' || symbol === 'I3') return { co2: none, o2: none };

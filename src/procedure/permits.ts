@@ -20,6 +20,7 @@ export function permits(
   bounds: Boundaries,
   source: SourceKind | null,
 ): Permits {
+  // What is not known may be anything that the process runs at (common practice, no source).
   const volts = steps(point.voltageV ?? { min: 10, max: 40 });
   const amps = steps(point.currentA ?? { min: 40, max: 450 });
   const cells = volts.flatMap((v) => amps.map((a) => permitsAt(v, a, bounds, source)));

@@ -3,6 +3,8 @@ import type { QuantityRule } from './quantity.js';
 /** Millimetres in an inch, exact by definition (international yard and pound agreement, 1959). */
 export const MM_PER_INCH = 25.4;
 
+// Smallest and largest values below: what the process can be run with, kept wide (common practice, no source).
+
 const LENGTH_MM: Readonly<Record<string, number>> = {
   mm: 1,
   in: MM_PER_INCH,

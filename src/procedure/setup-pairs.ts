@@ -36,7 +36,7 @@ function checkVoltages(setup: Setup): void {
   const known = chain.filter((entry): entry is [string, number] => entry[1] !== null);
   for (const [i, [place, volts]] of known.entries()) {
     const next = known[i + 1];
-    // Half a volt lets two honest meters differ.
+    // Half a volt lets two honest meters differ (common practice, no source).
     if (next === undefined || next[1] <= volts + 0.5) continue;
     throw new ArcError({
       code: 'contradictory-setup',
@@ -59,6 +59,7 @@ function checkProgramme({ expectedMode, source }: Setup): void {
 
 function* gasNotes({ wireMaterial, gas }: Setup): Generator<Note> {
   if (gas === null) return;
+  // Above 5 %: common practice, no source.
   if (wireMaterial === 'stainless-steel' && gas.co2.min > 5) {
     yield {
       code: 'unusual-pair',

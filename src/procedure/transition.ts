@@ -14,7 +14,7 @@ export interface Transition {
   text: string;
 }
 
-/** Extension and composition of the wire move the transition; ±10 % is taken for them. */
+/** Extension and composition of the wire move the transition; ±10 % is taken for them (own choice). */
 const OPEN_SHARE = 0.1;
 /** 350 A measured at 20 % CO2 over the 98/2 value for 1.2 mm: what repulsion can add. */
 const REPULSION_FACTOR = 1.55;

@@ -12,8 +12,8 @@ export const CABLE_DROP = {
 
 /**
  * Droop of a source, V per 100 A: none where it regulates at its terminals. The upper end is set so
- * that droop and cable together give the 1–6 V, growing with current, seen between dial and feeder
- * (20 mΩ in all). Sources with a steeper slope exist: then it has to be stated.
+ * that droop and cable together give the 1–6 V, growing with current, between dial and feeder (20 mΩ in all;
+ * both common practice, no source). Sources with a steeper slope exist: then it has to be stated.
  */
 export const SOURCE_DROOP = {
   vPer100A: range(0, 1.5),

@@ -19,7 +19,7 @@ const size = (inch: number, name: string, soldAsMm: number): WireSize => ({
   soldAsMm,
 });
 
-/** Sizes with the equivalences of the trade (0.045 in is 1.14 mm and is sold as 1.2 mm). */
+/** Sizes with the equivalences of the trade (0.045 in is 1.14 mm and is sold as 1.2 mm; common practice, no source). */
 export const WIRE_SIZES: readonly WireSize[] = [
   size(0.023, '0.023 in', 0.6),
   size(0.03, '0.030 in', 0.8),
@@ -72,7 +72,7 @@ export const LENGTH_PER_POUND: readonly LengthPerPound[] = [
   ]),
 ];
 
-/** Densities in g/cm³ used here; steel agrees with the lengths per pound above (7.83–7.93). */
+/** Densities in g/cm³ used here; steel agrees with the lengths per pound above (7.83–7.93), the others are from memory. */
 export const DENSITY_G_PER_CM3: Readonly<Record<WireMaterial, number>> = {
   'carbon-steel': 7.86,
   'stainless-steel': 7.98,

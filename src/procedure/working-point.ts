@@ -4,9 +4,9 @@ import type { Setup } from './setup.js';
 import { type Range, range, rangeText } from './sourced.js';
 import { feederVoltage } from './voltage-drop.js';
 
-/** Currents taken for the losses where neither current nor feed is known, A. */
+/** Currents taken for the losses where neither current nor feed is known, A (common practice, no source). */
 const ANY_CURRENT: Range = { min: 80, max: 350 };
-/** What two honest meters differ by. */
+/** What two honest meters differ by (common practice, no source). */
 const METER_V = 0.3;
 const METER_SHARE = 0.02;
 
@@ -79,8 +79,8 @@ function currentOf(
 }
 
 /**
- * Least width on each side of a set voltage, V: tables of one maker differ by 2–3 V at the same
- * current, and rarely say whether they mean set, terminal or arc volts.
+ * Least width on each side of a set voltage, V: published bands here differ by 2–3 V at the same
+ * current, and rarely say whether they mean set, terminal or arc volts. How much to each side is own choice.
  */
 const TABLE_SPREAD: Range = { min: 2.5, max: 1 };
 

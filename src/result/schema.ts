@@ -60,7 +60,7 @@ export const resultSchema = z.object({
   /** Calibrated probability that `mode` is right; null where no mode is named. */
   confidence: share.nullable(),
   sourceProgramme: z.enum(SOURCE_PROGRAMMES),
-  /** Calibrated; given for `unsure` too; null where there was no arc. */
+  /** Calibrated; given for `unsure` too; null where there was no arc, or too little to judge. */
   probabilities: z.record(mode, share).nullable(),
   /** Shares of the judged arc time by mode; they add up to 1 together with `undetermined`. */
   shareOfArcTime: z.record(z.enum([...MODES, 'undetermined']), share).nullable(),

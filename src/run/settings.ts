@@ -1,6 +1,6 @@
 /**
  * Every option of the analysis once. Flags, help, the table in README and the fingerprint in each
- * result are made from this list, so they cannot drift apart.
+ * result are made from this list, so they cannot drift apart. Defaults are own choice for the reason given with each.
  */
 export interface Setting {
   /** Name in code and in the result document; carries the unit where there is one. */
@@ -39,7 +39,7 @@ export const SETTINGS = [
     max: 10,
     default: 1,
     what: 'how much later evidence may still correct a moment of the timeline',
-    why: 'the windows after a change settle where it was; live, it is the delay of a confirmed mode',
+    why: 'the windows after a change settle where it was; what is told live does not wait for it',
   },
   {
     key: 'ignitionMaskS',

@@ -2,8 +2,9 @@ import type { QualityFlag } from '../core/index.js';
 import type { Recording } from '../recording/index.js';
 import type { RunEvidence } from '../verdict/index.js';
 
-/** Share of samples at the rails from which clipping is worth a word (domain practice: 0.1 %). */
+/** Share of samples at the rails from which clipping is worth a word (common practice, no source). */
 const CLIPPING = 0.001;
+/** Below it the upper band is missing; and what is little to judge by, s (common practice, no source). */
 const LOW_RATE_HZ = 16_000;
 const SHORT_S = 2;
 

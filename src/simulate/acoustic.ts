@@ -50,7 +50,7 @@ export interface AcousticScenario {
 
 /**
  * Hiss (Pa at 1 m and 5 kW) over the share of the monopole that is left, at which a typical dip arc
- * has its impulses 5 dB above its hiss in the analysis band. Anchor: sound of short-circuit transfer is
+ * has its impulses 5 dB above its hiss in the analysis band: set by own measurement on simulated dips. Anchor: sound of short-circuit transfer is
  * twice that of spray on one microphone (79.7 to 38.7 mV; Poopat & Warinsiriruk, Songklanakarin J. Sci.
  * Technol. 28 (2006) 829), and re-ignition is its main source (Grad et al., IJMTM 44 (2004) 555).
  */

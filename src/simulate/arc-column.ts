@@ -2,7 +2,10 @@ import type { Random } from '../core/index.js';
 import { roughNormal } from './motion.js';
 import type { ArcScenario, ArcSpec, BridgingSpec } from './scenario.js';
 
-/** Voltage across the arc: its length and current, its unrest, and how it comes back after a short. */
+/**
+ * Voltage across the arc: its length and current, its unrest, and how it comes back after a short. The rise at
+ * low current and the decay of the overshoot are own choice.
+ */
 export class ArcColumn {
   /** Time since the last ignition, counted to 2 ms. */
   sinceIgnitionS = 1;

@@ -15,7 +15,7 @@ export interface Bridge {
   readonly neckOhm: number;
 }
 
-/** Bridges by one of the bridging laws. */
+/** Bridges by one of the bridging laws; their shapes and the 1500 A²s that fuse a wire are own choice. */
 export function createBridge(spec: BridgingSpec, metal: MetalProperties, random: Random): Bridge {
   let progress = 0;
   let capillaryS = 1e-3;

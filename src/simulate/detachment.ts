@@ -112,6 +112,7 @@ function forces(spec: DetachmentSpec, metal: MetalProperties, view: DropView): [
   const field = 1e-7 * view.currentA ** 2;
   const magnetic = field * (magneticFactor(Math.max(r / neck, 0.5), theta) - spec.repulsion);
   const gravity = (4 / 3) * Math.PI * r ** 3 * metal.liquidDensity * 9.81;
+  // 0.44: drag of a sphere (from memory of textbooks); plasma of 0.06 kg/m³ at 100 m/s: own choice.
   const drag = 0.5 * 0.44 * 0.06 * 1e4 * Math.PI * Math.max(0, r * r - neck * neck);
   const hold = spec.retain * 2 * Math.PI * neck * metal.surfaceTension;
   return [gravity + drag + magnetic, hold];
@@ -136,7 +137,7 @@ function pinchExcess(spec: DetachmentSpec, metal: MetalProperties, view: DropVie
   return view.radiusMm / (1e3 * Math.cbrt(0.75 * wave * column * column)) - 1;
 }
 
-/** Drop radius over wire radius by current, without any mechanism: the shape of published size curves. */
+/** Drop radius over wire radius by current, without any mechanism: own choice, shaped from memory of size curves. */
 function sizeMap(spec: DetachmentSpec, currentA: number): number {
   if (!Number.isFinite(spec.transitionA)) {
     return Math.max(1.3, spec.maxRatio * (100 / Math.max(currentA, 60)) ** 0.35);

@@ -13,7 +13,7 @@ import type {
   WireSpec,
 } from './scenario.js';
 
-/** How drops let go, by gas. The transition scatters by some 10 % about its published line. */
+/** How drops let go, by gas. The transition scatters by some 8 % about its published line; all else is own choice, kept wide. */
 export function drawDetachment(
   random: Random,
   traits: FamilyTraits,
@@ -43,7 +43,7 @@ export function drawDetachment(
   };
 }
 
-/** Arc voltage and its unrest by gas. */
+/** Arc voltage and its unrest by gas: levels are common practice, no source; unrest is own choice, kept wide. */
 export function drawArc(
   random: Random,
   traits: FamilyTraits,
@@ -64,7 +64,7 @@ export function drawArc(
   };
 }
 
-/** How bridges last and burst. */
+/** How bridges last and burst: own choice, kept wide about bridges of a few milliseconds. */
 export function drawBridging(
   random: Random,
   traits: FamilyTraits,
@@ -97,7 +97,7 @@ function drawIncipientShare(random: Random, active: boolean): number {
   return random.uniform(0, active ? 0.4 : 0.25);
 }
 
-/** Pool under the arc; 30 to 150 Hz. */
+/** Pool under the arc; 30 to 150 Hz (common practice, no source), the rest own choice. */
 export function drawPool(random: Random, traits: FamilyTraits): PoolSpec {
   return {
     law: traits.pool,
@@ -109,7 +109,7 @@ export function drawPool(random: Random, traits: FamilyTraits): PoolSpec {
   };
 }
 
-/** A robot's steady torch or a hand's. */
+/** A robot's steady torch or a hand's: own choice. */
 export function drawHand(random: Random): HandSpec {
   if (random.next() < 0.4) {
     return { wanderMm: random.uniform(0, 0.1), wanderHz: 1, weaveMm: 0, weaveHz: 0 };
@@ -122,7 +122,7 @@ export function drawHand(random: Random): HandSpec {
   };
 }
 
-/** Strike and crater. */
+/** Strike and crater: own choice, with the fourth power of the diameter for what heats its cross-section. */
 export function drawEnds(random: Random, diameterMm: number): EndsSpec {
   return {
     runInShare: random.uniform(0.15, 1),
@@ -131,7 +131,7 @@ export function drawEnds(random: Random, diameterMm: number): EndsSpec {
   };
 }
 
-/** Logger: gain, noise, steps, filter. */
+/** Logger: gain, noise, steps, filter (common practice, no source). */
 export function drawProbe(random: Random): ProbeSpec {
   const fullScaleV = random.pick([60, 100, 100, 200]);
   return {

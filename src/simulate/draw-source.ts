@@ -40,7 +40,10 @@ function ripple(random: Random): { rippleDepth: number; rippleHz: number } {
   return { rippleDepth: random.logUniform(0.002, 0.02), rippleHz: 3 * mains };
 }
 
-/** Slope, choke and ripple of a constant-voltage source set for the point. */
+/**
+ * Slope, choke and ripple of a constant-voltage source set for the point: 1 to 3.5 V per 100 A, some hundred
+ * microhenry, open circuit up to 85 V (common practice, no source).
+ */
 export function drawConstantVoltage(random: Random, point: OperatingPoint): ConstantVoltageSpec {
   const slopeOhm = random.uniform(0.008, 0.035);
   const setV = steadyV(point) + slopeOhm * point.currentA;
@@ -56,7 +59,7 @@ export function drawConstantVoltage(random: Random, point: OperatingPoint): Cons
   };
 }
 
-/** Three-level current control of each short; returns the feed that keeps contact coming. */
+/** Three-level current control of each short; returns the feed that keeps contact coming. Levels and times are own choice. */
 export function drawControlledDip(
   random: Random,
   point: OperatingPoint,
@@ -87,7 +90,11 @@ export function drawControlledDip(
   return { source, feedMPerMin: feedFor(point, arcMean) * random.uniform(1.02, 1.25) };
 }
 
-/** Pulses meant to let go one drop each; null when this draw has no sound base current. */
+/**
+ * Pulses meant to let go one drop each; null when this draw has no sound base current. That a pulse needs some
+ * 500 A²s for a drop of 1.2 mm wire is from memory of the one-drop-a-pulse rule; rates, slews and scatter are
+ * common practice, no source.
+ */
 export function drawPulsed(
   random: Random,
   point: OperatingPoint,

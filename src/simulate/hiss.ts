@@ -4,7 +4,7 @@ import { sampleAt, section } from './filter.js';
 import { roughNormal } from './motion.js';
 import type { ArcRun } from './run.js';
 
-/** Turbulence: band-limited noise whose strength follows power and arc voltage. */
+/** Turbulence: band-limited noise whose strength follows power and arc voltage (how, is own choice). */
 export function hiss(
   run: ArcRun,
   acoustic: AcousticScenario,

@@ -2,7 +2,11 @@ import { MODES, type Mode, type SourceProgramme } from '../core/index.js';
 import type { DropTruth, RunTruth, SegmentTruth, ShortTruth } from './run.js';
 import type { ArcScenario } from './scenario.js';
 
-/** Largest drop, in wire diameters, that still counts as a pulse's own drop. */
+/**
+ * Largest drop, in wire diameters, that still counts as a pulse's own drop: own choice. Elsewhere the boundary
+ * between spray and globular is the wire's diameter (MIG handbook ch. 1 p. 6, and the sense of AWS A3.0); the
+ * shares and distances below are own choice.
+ */
 const PULSE_DROP_RATIO = 1.2;
 
 /** What was observed in a run, times already in the run's own time. */

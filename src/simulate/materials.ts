@@ -33,8 +33,9 @@ export function transitionCurrentA(material: Material, diameterMm: number, gas: 
 
 /**
  * Melting coefficients `[alpha, beta]` in mm/(s·A) and 1/(s·A²), scaled from 1.2 mm steel (from memory
- * of Allum & Quintino 1985) and 1.6 mm aluminium (from memory of the AWS handbook). Below 0.8 mm the
- * resistive part grows with d⁻³ only, since d⁻⁴ over-predicts there.
+ * of Allum & Quintino 1985) and 1.6 mm aluminium (from memory of the AWS handbook,
+ * worked over by hand from pounds an hour). Below 0.8 mm the resistive part is lessened, since d⁻⁴ over-predicts
+ * there; by how much, and the 1.35 of stainless steel, is own choice.
  */
 export function meltingCoefficients(material: Material, diameterMm: number): [number, number] {
   const [alpha, beta, referenceMm] =
@@ -45,7 +46,7 @@ export function meltingCoefficients(material: Material, diameterMm: number): [nu
   return [alpha * scale ** 2, resistive * beta * scale ** 4 * (1 - thin)];
 }
 
-/** Resistance of the hot extension in ohm per mm. */
+/** Resistance of the hot extension in ohm per mm; resistivities when hot in Ω·mm, common practice, no source. */
 export function wireOhmPerMm(material: Material, diameterMm: number): number {
   const resistivity = material === 'aluminium' ? 6e-5 : 5e-4;
   return resistivity / (Math.PI * (diameterMm / 2) ** 2);

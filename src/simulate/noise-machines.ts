@@ -11,6 +11,8 @@ import {
   pinkNoise,
 } from './noise-tools.js';
 
+// Speeds, beats and levels of all machines here: common practice, no source, kept wide.
+
 /** A falling series of harmonic amplitudes with random scatter. */
 function series(random: Random, count: number, fall: number): number[] {
   return Array.from({ length: count }, (_, k) => (k + 1) ** -fall * random.uniform(0.2, 1));

@@ -11,7 +11,7 @@ import {
   normalised,
 } from './noise-tools.js';
 
-/** Vowel formants in Hz (rounded textbook values): a, e, i, o, u. */
+/** Vowel formants in Hz (from memory of textbooks, rounded): a, e, i, o, u. */
 const VOWELS: readonly (readonly [number, number, number])[] = [
   [730, 1090, 2440],
   [530, 1840, 2480],

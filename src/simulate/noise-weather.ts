@@ -10,6 +10,8 @@ import {
   poisson,
 } from './noise-tools.js';
 
+// Rates and levels here: own choice by ear, kept wide.
+
 /** Rain: a carpet of hiss and separate drops on something that rings a little. */
 export const rain: NoiseMaker = (random, rateHz, count) => {
   const carpet = colouredNoise(

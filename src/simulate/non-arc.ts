@@ -2,7 +2,7 @@ import { ArcError, type Random } from '../core/index.js';
 import { makeNoise, NOISE_KINDS, type NoiseKind } from './noise.js';
 import { addTo, drift } from './noise-tools.js';
 
-/** What a logger shows when no arc burns. */
+/** What a logger shows when no arc burns; levels are common practice, no source. */
 export const DEAD_TRACE_KINDS = [
   'zeros',
   'open-circuit',

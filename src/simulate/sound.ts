@@ -6,10 +6,10 @@ import { hiss } from './hiss.js';
 import { roughNormal } from './motion.js';
 import type { ArcRun } from './run.js';
 
-/** Speed of sound in air at 20 °C, m/s. */
+/** Speed of sound in air at 20 °C, m/s: √(1.4 · 287 · 293). */
 export const SOUND_SPEED = 343;
 
-/** Pressure at 1 m per rate of change of power, `(gamma − 1)/(4·pi·c²)`: 2.71e-7 Pa·s/W. */
+/** Pressure at 1 m per rate of change of power, `(gamma − 1)/(4·pi·c²)`: 2.71e-7 Pa·s/W; a compact heat source in free air. */
 export const MONOPOLE_AT_1M = 0.4 / (4 * Math.PI * SOUND_SPEED ** 2);
 
 /** Pressure in Pa at the microphone in free air, over the same time as the run's traces. */
@@ -28,7 +28,7 @@ export function simulateSound(run: ArcRun, acoustic: AcousticScenario): Float64A
   return arrived(out, acoustic);
 }
 
-/** The monopole alone: `K/r·d(VI)/dt`, through the finite inertia of the plasma. */
+/** The monopole alone: `K/r·d(VI)/dt`, through the finite inertia of the plasma. A jet of 0.07·I² W beside it is own choice. */
 function pulses(run: ArcRun, acoustic: AcousticScenario, count: number): Float64Array {
   const { powerW, arcCurrentA, powerRateHz } = run;
   const { exponent, jetShare, negativeShare } = acoustic;

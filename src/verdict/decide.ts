@@ -97,7 +97,7 @@ function decideArc(
 }
 
 /**
- * Power that swings several-fold with each pulse must be heard to swing: a beat below a tenth of the
+ * Power that swings several-fold with each pulse must be heard to swing: a beat below a fifth of the
  * loudness in every band from 25 to 400 Hz is no proof of pulsed current.
  */
 function isShallow(evidence: RunEvidence, set: FeatureSet): boolean {

@@ -1,8 +1,7 @@
 /**
  * Labels short simulated recordings with one thread and with two, twice each, and prints both rates and their
- * quotient; the goal is 1.8 on two free processors. All tables must be equal byte for byte. Run after a
- * build, from the root: `npx esbuild tests/bench/label.ts --bundle --platform=node --format=esm
- * --packages=external --outfile=dist/bench-label.mjs` and `node dist/bench-label.mjs [recordings]`.
+ * quotient; the goal is 1.8 on two free processors. All tables must be equal byte for byte. `npm run bench -- label
+ * [recordings]`.
  */
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';

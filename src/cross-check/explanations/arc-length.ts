@@ -10,6 +10,7 @@ export const loadVoltage = (currentA: number): number => 14 + 0.05 * currentA;
 
 /** CO2 needs about 1–3 V more than an argon mix at the same current (from memory of shop guides). */
 const CO2_EXTRA_V = 2;
+/** Volts above the yardstick, durations and rates of shorts: own choice about shorts of a few milliseconds (common practice, no source). */
 const LONG_ARC_V = 3;
 const VERY_LONG_ARC_V = 6;
 const STUBBING_SHORT_S = 0.008;

@@ -2,7 +2,7 @@ import type { Diagnosis, ExplanationRule, Finding } from './finding.js';
 import { lines } from './finding.js';
 import { currentShortfall } from './low-current.js';
 
-/** Regular dip transfer stays well below this coefficient of variation of the interval. */
+/** Regular dip transfer stays well below this coefficient of variation of the interval; own choice, as the two below. */
 const WANDERING_CV = 0.8;
 /** Coefficient of variation of the rate from second to second. */
 const WANDERING_RATE = 0.3;

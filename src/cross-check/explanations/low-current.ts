@@ -9,7 +9,7 @@ import { colder } from '../answers.js';
 import type { Case } from '../case.js';
 import { type ExplanationRule, lines } from './finding.js';
 
-/** Longer than this nobody welds with solid wire: another cause has to be found, mm. */
+/** Longer than this nobody welds with solid wire: another cause has to be found, mm (common practice, no source). */
 const LONGEST_MM = 36;
 
 /** How the measured current stands to what the feed should draw. */

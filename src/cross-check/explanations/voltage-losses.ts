@@ -3,7 +3,7 @@ import type { Case } from '../case.js';
 import { lossText } from '../losses.js';
 import { type ExplanationRule, lines } from './finding.js';
 
-/** Volts above the usual loss that two honest meters don't make. */
+/** Volts above the usual loss that two honest meters don't make: own choice, and so are 1 V and 4 V per 100 A below. */
 const CLEAR_EXCESS_V = 0.7;
 
 const worst = (c: Case, pick: (loss: Case['losses'][number]) => boolean) =>
@@ -48,7 +48,8 @@ export const droopingSupply: ExplanationRule = {
       text: 'The source droops: its terminals stand well below the set voltage under load.',
       evidenceFor: lines(
         atSource && lossText(atSource),
-        steep && `A slope of ${slope} V per 100 A is stated; 0–3 is usual for this process.`,
+        steep &&
+          `A slope of ${slope} V per 100 A is stated; up to 3 is common practice for this process.`,
         atSource === undefined && !steep && whole && lossText(whole),
       ),
       evidenceAgainst: lines(

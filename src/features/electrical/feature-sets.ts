@@ -41,7 +41,7 @@ const VOLTAGE: readonly FeatureDefinition[] = [
 ];
 
 /**
- * From the current alone; ratios, so that the size of wire matters less. The mean itself was tried: it
+ * From the current alone; ratios, so that the size of wire matters less. The mean itself is left out: it
  * helped on simulated families and misled on an independent picture of arcs.
  */
 const CURRENT: readonly FeatureDefinition[] = [

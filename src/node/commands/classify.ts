@@ -10,7 +10,7 @@ const EXAMPLES = `Examples
   Two channels of a data logger stored as WAV, 100 V and 1000 A at digital full scale:
     arc-transfer classify daq.wav --channel voltage=1,current=2 --scale voltage=100,current=1000
   A voltage log without a time column; exit status 1 unless it is clearly spray:
-    arc-transfer classify seam.csv --sample-rate 20kHz --expect spray --fail-on disagrees,unsure
+    arc-transfer classify seam.csv --sample-rate 20kHz --expect spray --fail-on disagrees,unsure,no-arc
   The sound and the voltage log of one run, together:
     arc-transfer classify run.wav --with-trace run.csv
   A folder as one table:

@@ -15,7 +15,8 @@ const EXAMPLES = `Examples
 const NOTES = `
 Columns: file and mode (or label): short-circuit, globular, spray, pulsed-spray, mixed, no-arc, ambiguous, or
 two modes as globular/spray. Optional: start_s and end_s for a part of a run, event_rate_hz, labeller, group,
-offset_s (the moment of the recording at which a video starts; start_s and end_s are then times of the video).
+offset_s (the moment of the recording at which a video starts; start_s and end_s are then times of the video,
+except in rows that name a clip).
 The list of label --clips can be given as it is; rows without a label are passed over.
 Exit status: 0 all recordings read; 1 some could not be; 2 wrong use.`;
 

@@ -11,8 +11,8 @@ const EXAMPLES = `Examples
 
 const NOTES = `
 With --from, every group is scored by a model that has not seen it (without groups: five parts, each recording
-in one), and the new model is compared with the shipped one on those scores. It takes 20 recordings of each
-mode, two modes and two groups; labels as for evaluate.
+in one), and the new model is compared with the shipped one on those scores. It takes two modes or
+more, each with 20 recordings in two groups or more; labels as for evaluate.
 Exit status: 0 done; 1 some recordings could not be read; 2 wrong use or too little to learn from.`;
 
 /** `arc-transfer fit`: a model from labelled recordings, or the shipped models from their recipe. */

@@ -43,7 +43,10 @@ export function registerWatch(program: Command): void {
     .option('--lost-after <s>', 'silence of the line that counts as a lost signal (default: 1 s)')
     .optionsGroup('Alarm (with --expect <mode>, see Set-up):')
     .option('--tolerate <s>', 'departures up to this long are passed over (default: 0.5 s)')
-    .option('--alarm-after <s>', 'a departure this long raises the alarm (default: 1 s)')
+    .option(
+      '--alarm-after <s>',
+      'a departure this long raises the alarm (default: 1 s, or --tolerate)',
+    )
     .option(
       '--good <recordings...>',
       'welds (or folders of them) you vouch for as in the mode of --expect: while that is expected the alarm ' +

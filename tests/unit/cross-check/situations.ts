@@ -61,7 +61,7 @@ export const SITUATIONS: readonly Situation[] = [
     intended: 'disagrees',
   },
   {
-    name: 'spray wanted at 26 V on the dial, usual losses, 21.5 V at the feeder',
+    name: 'spray wanted at 26 V on the dial, usual losses, 23 V at the feeder',
     setup: { ...M20, setVoltage: 26, feederVolts: 23, wireFeed: '9m/min', expect: 'spray' },
     seen: seenAs('globular'),
     first: 'normal-drop',
@@ -70,7 +70,7 @@ export const SITUATIONS: readonly Situation[] = [
     intended: 'disagrees',
   },
   {
-    name: 'source at 28 V, feeder at 20 V',
+    name: 'source at 28 V, feeder at 19 V',
     setup: { ...M20, sourceVolts: 28, feederVolts: 19, wireFeed: '6m/min', expect: 'spray' },
     seen: seenAs('short-circuit'),
     first: 'lead-loss',
@@ -496,7 +496,7 @@ export const SITUATIONS: readonly Situation[] = [
     settings: 'disagrees',
   },
   {
-    name: 'trace 5 V above the dial',
+    name: 'trace 8 V above the dial',
     setup: { ...M20, ...atFeeder, setVoltage: 20, wireFeed: '9m/min' },
     seen: { ...seenAs('spray'), ...trace(28, 280) },
     first: 'wrong-setting',
