@@ -42,7 +42,7 @@ const MARGIN = 0.3;
 /** Of sixty, one may lie above: else the luck of a single clip sets the threshold for everybody. */
 const REAL_ABOVE = 1;
 /** Share of all recordings without an arc that must stay below it. */
-const REFUSED = 0.9;
+const REFUSED = 0.88;
 /** Real recordings are few and count more. */
 const REAL_WEIGHT = 3;
 /** Share of the arcs that may fall below the rejecting threshold. */

@@ -21,7 +21,7 @@ export const SHIPPED_RECIPE: TrainingRecipe = {
   families: ['capillary', 'necking', 'empirical', 'dynamic'],
   runsPerMode: 360,
   arcS: [2.5, 5],
-  renderings: 2,
+  renderings: 4,
   acousticFamilies: ['monopole', 'absorbing', 'resonant'],
   chainFamilies: ['studio', 'studio', 'studio', 'shop', 'shop', 'phone', 'phone', 'call'],
   nonArcPerKind: 144,
