@@ -79,6 +79,13 @@ describe('fit --from', () => {
     expect([wrong.status, wrong.stderr]).toEqual([2, expect.stringContaining('[bad-workers]')]);
   });
 
+  it('refuses labels that name no recording', async () => {
+    const folder = scratch({ 'labels.csv': 'file,mode\n' });
+    const run = await runCli(['fit', '--from', 'labels.csv', '--out', 'm.json'], { cwd: folder });
+    expect([run.status, run.stderr]).toEqual([2, expect.stringContaining('[no-labels]')]);
+    expect(existsSync(join(folder, 'm.json'))).toBe(false);
+  });
+
   it('refuses too little with the counts, and leaves no file', async () => {
     const folder = lab(6);
     const run = await runCli(['fit', '--from', 'labels.csv', '--out', 'mine.json'], {

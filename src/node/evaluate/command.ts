@@ -1,5 +1,4 @@
 import { basename } from 'node:path';
-import { ArcError } from '../../core/index.js';
 import {
   type Evaluation,
   evaluateRuns,
@@ -21,7 +20,7 @@ import type { LabelRecord } from '../label/record.js';
 import { lookOf } from '../look.js';
 import { writeOut } from '../output.js';
 import { fileSink, type Sink } from '../sink.js';
-import { placeOf, readLabelTable, remarksOn } from './read-labels.js';
+import { noLabels, placeOf, readLabelTable, remarksOn } from './read-labels.js';
 
 /**
  * The whole command: table and options first, then the recordings. A file that cannot be
@@ -101,13 +100,4 @@ async function write(
       ? `${JSON.stringify(evaluation, null, 2)}\n`
       : evaluationText(evaluation, lookOf(process.stdout)),
   );
-}
-
-function noLabels(path: string): ArcError {
-  return new ArcError({
-    code: 'no-labels',
-    what: `${path} holds no row with a label.`,
-    expected: 'rows such as: weld-01.wav,spray',
-    todo: 'Fill in the column "mode" (or "label").',
-  });
 }

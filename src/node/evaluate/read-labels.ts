@@ -51,3 +51,13 @@ function unreadable(path: string, error: unknown): ArcError {
     cause: error,
   });
 }
+
+/** For a table in which nobody labelled anything. */
+export function noLabels(path: string): ArcError {
+  return new ArcError({
+    code: 'no-labels',
+    what: `${path} holds no row with a label.`,
+    expected: 'rows such as: weld-01.wav,spray',
+    todo: 'Fill in the column "mode" (or "label").',
+  });
+}

@@ -13,7 +13,7 @@ import {
 import type { FeatureSet } from '../../features/index.js';
 import type { ReadOptions } from '../../recording/index.js';
 import { runBatch } from '../../run/index.js';
-import { placeOf, readLabelTable, remarksOn } from '../evaluate/read-labels.js';
+import { noLabels, placeOf, readLabelTable, remarksOn } from '../evaluate/read-labels.js';
 import { sayError } from '../failure.js';
 import { readReading } from '../flags/reading-flags.js';
 import { workersOf } from '../label/label-options.js';
@@ -44,6 +44,7 @@ export async function fitFromLabels(flags: FitFlags): Promise<void> {
   const workers = workersOf(flags['workers'] as string | undefined);
   const table = await readLabelTable(path);
   const truths = truthRuns(table.rows);
+  if (truths.length === 0) throw noLabels(path);
   const folds = foldsOf(truths);
   const sink = await fileSink(out, flags['overwrite'] === true);
   let done = false;
