@@ -1,5 +1,6 @@
 import { MODES, type Mode } from '../core/index.js';
 import {
+  ANY_CURRENT,
   type Boundaries,
   currentFromFeed,
   type KnownPoint,
@@ -43,8 +44,6 @@ export interface Case {
 }
 
 const EARNEST_SHARE = 0.15;
-/** Currents of the process where none is known, A (common practice, no source). */
-const ANY_CURRENT: Range = { min: 80, max: 350 };
 
 /** Works the case out. Nothing here judges. */
 export function buildCase({ setup, seen }: CrossCheckInput): Case {

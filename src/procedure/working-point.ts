@@ -5,7 +5,7 @@ import { type Range, range, rangeText } from './sourced.js';
 import { feederVoltage } from './voltage-drop.js';
 
 /** Currents taken for the losses where neither current nor feed is known, A (common practice, no source). */
-const ANY_CURRENT: Range = { min: 80, max: 350 };
+export const ANY_CURRENT: Range = { min: 80, max: 350 };
 /** What two honest meters differ by (common practice, no source). */
 const METER_V = 0.3;
 const METER_SHARE = 0.02;

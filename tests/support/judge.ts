@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { parseModel } from '../../src/classify/index.js';
 import { bufferSource, openRecording } from '../../src/recording/index.js';
 import { defaultSettings, laneFor, Pipeline } from '../../src/run/index.js';
+import { concat } from '../../src/signal/index.js';
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -45,15 +46,5 @@ export async function shippedRecording(name: string) {
   const parts: Float64Array[][] = recording.channels.map(() => []);
   for await (const block of recording.blocks())
     for (const [i, channel] of block.channels.entries()) parts[i]!.push(channel.slice());
-  return { sampleRateHz: recording.sampleRateHz, channels: parts.map(join64) };
-}
-
-function join64(parts: readonly Float64Array[]): Float64Array {
-  const whole = new Float64Array(parts.reduce((sum, part) => sum + part.length, 0));
-  let at = 0;
-  for (const part of parts) {
-    whole.set(part, at);
-    at += part.length;
-  }
-  return whole;
+  return { sampleRateHz: recording.sampleRateHz, channels: parts.map(concat) };
 }

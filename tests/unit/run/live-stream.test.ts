@@ -62,18 +62,16 @@ describe('what is believed while an arc burns', () => {
     expect(before.at(-1)!.rateHz).toBeGreaterThan(20);
   });
 
-  // Rejects naming a mode from the noise of the shop that follows an arc, before its stop is noticed.
+  // A shop that hisses on after the arc, before its stop is noticed. Rejects naming spray from that hiss.
   it('names nothing new from what follows the arc', async () => {
     const { format, channels } = await demoTrace('pulsed-spray.wav');
     const random = createRandom(9);
-    const noise = new Float64Array(3 * format.sampleRateHz).map(() => random.normal(0, 0.001));
+    const after = new Float64Array(3 * format.sampleRateHz);
+    const heard = concat([channels[0]!, after]).map((sample) => sample + random.normal(0, 0.003));
     const stream = await liveStream(format);
-    const events = [...stream.push([concat([channels[0]!, noise])]), ...stream.flush()];
-    const stop = events.findIndex(({ type }) => type === 'arc-stop');
-    const { timeS: stopS } = events[stop] as { timeS: number };
-    const late = events
-      .slice(0, stop)
-      .flatMap((one) => (one.type === 'now' && one.timeS > stopS + 0.6 ? [one] : []));
-    expect(late.map((one) => one.modes.provisional.mode)).toEqual([]);
+    const events = [...stream.push([heard]), ...stream.flush()];
+    const named = events.flatMap((one) => (one.type === 'now' ? [one.modes.provisional.mode] : []));
+    expect(named.length).toBeGreaterThan(10);
+    expect(named).not.toContain('spray');
   });
 });
