@@ -7,7 +7,7 @@ import {
   TOOL_VERSION,
 } from '../core/index.js';
 import { crossCheck } from '../cross-check/index.js';
-import type { LaneSummary } from '../features/index.js';
+import type { Lane, LaneSummary } from '../features/index.js';
 import type { Setup } from '../procedure/index.js';
 import type { Recording } from '../recording/index.js';
 import { CAUTIONS, type Result, SCHEMA_VERSION } from '../result/index.js';
@@ -32,6 +32,8 @@ export interface AnalyseOptions {
   host: string;
   /** Told everything the pipeline says, in order, for tables finer than the result. */
   onEvent?: (event: PipelineEvent) => void;
+  /** The lane to use, fresh, where `onEvent` is to hear more than the result needs; {@link laneFor} unless told. */
+  lane?: Lane;
 }
 
 /**
@@ -39,7 +41,7 @@ export interface AnalyseOptions {
  * @throws ArcError what the reader, the lane or the model found wrong
  */
 export async function analyse(recording: Recording, options: AnalyseOptions): Promise<Result> {
-  const lane = laneFor(recording);
+  const lane = options.lane ?? laneFor(recording);
   const model = parseModel(await options.loadModel(lane.featureSet.id), lane.featureSet);
   // Now and not at the end: live, somebody waits for the end.
   modelFingerprint(model);
@@ -65,7 +67,7 @@ export function buildResult(
   recording: Recording,
   pipeline: Pick<Pipeline, 'verdict' | 'summary' | 'accepted' | 'durationS'>,
   model: Model,
-  options: Omit<AnalyseOptions, 'loadModel' | 'onEvent'>,
+  options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'lane'>,
   added?: Added,
 ): Result {
   const verdict = pipeline.verdict();

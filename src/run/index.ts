@@ -15,6 +15,7 @@ export {
   DepartureWatch,
   type Expectation,
 } from './live-alarm.js';
+export { type BeliefEvent, LiveBeliefs } from './live-beliefs.js';
 export type { LiveFormat } from './live-format.js';
 export { type LiveBelief, LiveMode, type LiveModes } from './live-mode.js';
 export { liveRateHz } from './live-rate.js';

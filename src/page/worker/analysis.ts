@@ -1,5 +1,6 @@
 import type { Note } from '../../core/index.js';
 import { EvidenceCollector, watched } from '../../evidence/index.js';
+import type { Lane } from '../../features/index.js';
 import { parseSetup } from '../../procedure/index.js';
 import type { Recording } from '../../recording/index.js';
 import { failedResult, type Result } from '../../result/index.js';
@@ -21,6 +22,7 @@ export interface Task {
   /** Prior probability of an arc, where it is known better than even. */
   arcPrior?: number | undefined;
   onEvent?: (event: PipelineEvent) => void;
+  lane?: Lane;
   /** Told the result before the pictures are drawn. */
   onResult?: (result: Result) => void;
 }
@@ -41,6 +43,7 @@ export async function judge(open: () => Promise<Recording>, task: Task): Promise
       path: task.name,
       sha256: null,
       host: HOST_NAME,
+      ...(task.lane ? { lane: task.lane } : {}),
       onEvent: (event) => {
         collector.event(event);
         task.onEvent?.(event);

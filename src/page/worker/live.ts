@@ -1,4 +1,6 @@
+import type { Lane } from '../../features/index.js';
 import { wavBlob } from '../../report/html/client/index.js';
+import { laneFor } from '../../run/index.js';
 import type { FromLive, ToLive } from '../messages.js';
 import { PieceStore } from '../storage/pieces.js';
 import { judge } from './analysis.js';
@@ -17,6 +19,7 @@ class Session {
   readonly #start: Start;
   readonly #meter: LiveMeter;
   readonly #recording: LiveRecording;
+  readonly #lane: Lane;
   readonly #pieces: Int16Array[] = [];
   readonly #store: PieceStore;
   readonly #lateNotes: Start['notes'] = [];
@@ -28,8 +31,9 @@ class Session {
 
   constructor(start: Start) {
     this.#start = start;
-    this.#meter = new LiveMeter(start.rateHz);
     this.#recording = new LiveRecording(start.rateHz, start.notes);
+    this.#lane = laneFor(this.#recording, true);
+    this.#meter = new LiveMeter(start.rateHz, this.#lane);
     this.#store = new PieceStore(start.id, start.rateHz, start.name, (reason) =>
       tell({ type: 'not-kept', reason }),
     );
@@ -68,6 +72,7 @@ class Session {
       setup,
       lang,
       notes: this.#lateNotes,
+      lane: this.#lane,
       onEvent: (event) => this.#meter.event(event),
       onResult: (result) => tell({ type: 'verdict', wav, result }),
       sha256: async () => {
