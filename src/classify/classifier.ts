@@ -6,12 +6,7 @@ import { noveltyDistance } from './novelty.js';
 import { runScores } from './run-scores.js';
 import type { RunVector } from './run-vector.js';
 import { explain, score } from './scorer.js';
-import {
-  positiveEvidence,
-  type StretchSigns,
-  stretchVector,
-  windowArcScore,
-} from './stretch-gate.js';
+import { edgeEvidence, type StretchSigns, stretchVector, windowArcScore } from './stretch-gate.js';
 import type { WindowOpinions } from './window-opinions.js';
 
 /** What a model says of one window. */
@@ -42,7 +37,7 @@ export class Classifier {
   arcScore(values: Float64Array): number {
     const gate = this.model.gate;
     if (!gate) return Infinity;
-    return windowArcScore(gate.scorer, this.model.featureSet.features, values);
+    return windowArcScore(gate.scorer, values);
   }
 
   /**
@@ -53,8 +48,7 @@ export class Classifier {
     const gate = this.model.gate;
     if (!gate) return Infinity;
     const fitted = score(gate.stretch, stretchVector(signs))[0]!;
-    const { features } = this.model.featureSet;
-    return fitted + positiveEvidence(signs, features) + priorScore(gate.calibration, prior);
+    return fitted + edgeEvidence(signs) + priorScore(gate.calibration, prior);
   }
 
   /** Calibrated probabilities of one window's features in the order of {@link MODES}, given that an arc burns. */

@@ -137,6 +137,36 @@ export function poisson(
   }
 }
 
+/**
+ * Something switched: level from 0 to 1, and the samples at which it was switched. Times are mean lengths of on
+ * and off, and the times of rise and fall, s.
+ */
+export function triggered(
+  random: Random,
+  rateHz: number,
+  count: number,
+  times: { onS: number; offS: number; riseS: number; fallS: number },
+): { level: Float64Array; edges: number[] } {
+  const level = new Float64Array(count);
+  const edges: number[] = [];
+  let on = random.next() < 0.4;
+  let now = on ? 1 : 0;
+  let left = 0;
+  for (let i = 0; i < count; i++) {
+    if (left-- <= 0) {
+      if (i > 0) on = !on;
+      const lastsS = (on ? times.onS : times.offS) * random.uniform(0.5, 1.5);
+      // Never so long off that nothing is heard at all.
+      left = Math.min(Math.ceil(lastsS * rateHz), on ? count : Math.floor(0.4 * count));
+      if (i > 0) edges.push(i);
+    }
+    const step = 1 / ((on ? times.riseS : times.fallS) * rateHz);
+    now = Math.max(0, Math.min(1, now + (on ? step : -step)));
+    level[i] = now;
+  }
+  return { level, edges };
+}
+
 /** Envelope of an event train: raised where `on` says so, with soft edges. */
 export function gate(
   random: Random,

@@ -4,6 +4,7 @@ import { simulateArc } from './arc.js';
 import { drawScenario } from './draw.js';
 import { ELECTRICAL_FAMILIES } from './families.js';
 import { section } from './filter.js';
+import { engine, impacts, motor, speech } from './noise-impacts.js';
 import {
   compressor,
   fan,
@@ -14,6 +15,7 @@ import {
   vacuum,
 } from './noise-machines.js';
 import { alarm, babble, clicks, hammer, music } from './noise-people.js';
+import { buzz, grains, jet, strokes } from './noise-textures.js';
 import { type NoiseMaker, normalised } from './noise-tools.js';
 import { fire, rain, roomNoise, sea, wind } from './noise-weather.js';
 import { simulateSound } from './sound.js';
@@ -57,6 +59,14 @@ const MAKERS = {
   clicks,
   neighbour,
   silence,
+  jet,
+  grains,
+  strokes,
+  buzz,
+  impacts,
+  engine,
+  motor,
+  speech,
 } as const satisfies Record<string, NoiseMaker>;
 
 export type NoiseKind = keyof typeof MAKERS;
@@ -64,7 +74,10 @@ export type NoiseKind = keyof typeof MAKERS;
 /** All sources of sound that are not the arc under test. */
 export const NOISE_KINDS = Object.keys(MAKERS) as NoiseKind[];
 
-/** Groups that can be held out whole when a model is judged. `neighbour` is an arc, though not ours. */
+/**
+ * Groups that can be held out whole when a model is judged, and that a shop mixes with an arc. `neighbour` is an
+ * arc, though not ours; kinds without a group are recorded alone only.
+ */
 export const NOISE_GROUPS: Readonly<Record<string, readonly NoiseKind[]>> = {
   machines: ['fan', 'grinder', 'compressor', 'vacuum', 'mains-hum'],
   engines: ['two-stroke', 'helicopter'],

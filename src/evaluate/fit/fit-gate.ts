@@ -1,7 +1,7 @@
 import {
+  edgeEvidence,
   isSilent,
   type Model,
-  positiveEvidence,
   type Scorer,
   score,
   stretchVector,
@@ -48,19 +48,15 @@ const REAL_WEIGHT = 3;
 /** Share of the arcs that may fall below the rejecting threshold. */
 const REJECTED_ARCS = 0.1;
 
-/**
- * The gate, and the recordings as its held-out versions saw them.
- * @param names names of the window features
- */
+/** The gate, and the recordings as its held-out versions saw them. */
 export function fitGate(
-  names: readonly string[],
   runs: readonly LabelledRun[],
   nonArcs: readonly LabelledRun[],
   options: FitOptions,
 ): { gate: NonNullable<Model['gate']>; held: GatedRun[] } {
   const folds = foldsOf(runs, nonArcs);
-  const tracked = trackHeldOut(names, runs, nonArcs, folds, options);
-  const held = scoreHeldOut(names, tracked, folds, options);
+  const tracked = trackHeldOut(runs, nonArcs, folds, options);
+  const held = scoreHeldOut(tracked, folds, options);
   const arcs = held.filter((one) => one.arc).map((one) => one.best);
   const others = held.filter((one) => !one.arc).map((one) => one.best);
   const real = held.filter((one) => one.run.conditions.includes(REAL)).map((one) => one.best);
@@ -118,7 +114,6 @@ function sourceOf({ id }: LabelledRun): string {
 }
 
 function trackHeldOut(
-  names: readonly string[],
   runs: readonly LabelledRun[],
   nonArcs: readonly LabelledRun[],
   foldOf: FoldOf,
@@ -137,13 +132,12 @@ function trackHeldOut(
       .map((run) => ({
         run,
         arc: run.mode !== null,
-        stretches: trackStretches(run, scorer, names),
+        stretches: trackStretches(run, scorer),
       }));
   }).flat();
 }
 
 function scoreHeldOut(
-  names: readonly string[],
   tracked: readonly TrackedRun[],
   foldOf: FoldOf,
   options: FitOptions,
@@ -154,15 +148,15 @@ function scoreHeldOut(
     const scorer = boostTrees(stretchRows(others, random), 1, options.stretch, random);
     return tracked
       .filter(({ run }) => foldOf(run) === fold)
-      .map((one) => ({ ...one, best: bestScore(one, scorer, names) }));
+      .map((one) => ({ ...one, best: bestScore(one, scorer) }));
   }).flat();
 }
 
 /** Score of the likeliest arc among the stretches of the recording's own class; {@link NONE} for none. */
-export function bestScore(one: TrackedRun, stretch: Scorer, names: readonly string[]): number {
+export function bestScore(one: TrackedRun, stretch: Scorer): number {
   return one.stretches
     .filter(({ arc }) => arc === one.arc)
-    .map(({ signs }) => score(stretch, stretchVector(signs))[0]! + positiveEvidence(signs, names))
+    .map(({ signs }) => score(stretch, stretchVector(signs))[0]! + edgeEvidence(signs))
     .reduce((best, one) => Math.max(best, one), NONE);
 }
 

@@ -9,21 +9,14 @@ export interface TrackedStretch {
   arc: boolean;
 }
 
-/**
- * The stretches that a window scorer would find in a recording, by the same tracker as the pipeline.
- * @param names names of the window features
- */
-export function trackStretches(
-  run: LabelledRun,
-  scorer: Scorer,
-  names: readonly string[],
-): TrackedStretch[] {
+/** The stretches that a window scorer would find in a recording, by the same tracker as the pipeline. */
+export function trackStretches(run: LabelledRun, scorer: Scorer): TrackedStretch[] {
   const tracker = new EvidenceTracker();
   const changes = run.windows.flatMap(({ window }) =>
     tracker.push({
       startS: window.startS,
       endS: window.endS,
-      score: windowArcScore(scorer, names, window.values),
+      score: windowArcScore(scorer, window.values),
       levels: window.sound!.levels,
     }),
   );

@@ -74,13 +74,13 @@ function withoutArc(samples: Float64Array, rateHz: number) {
   };
 }
 
-/** Tools and showers start and stop as well, if more slowly than an arc: a leap alone must not make one. */
+/** Tools and showers start and stop as well, a valve within a millisecond: a leap alone must not make an arc. */
 function switchOnAndOff(samples: Float64Array, random: Random): void {
   const n = samples.length;
   const on = n * random.uniform(0.05, 0.4);
   const off = n * random.uniform(0.6, 0.97);
-  const rise = RENDER_RATE_HZ * random.logUniform(0.02, 2);
-  const fall = RENDER_RATE_HZ * random.logUniform(0.02, 2);
+  const rise = RENDER_RATE_HZ * random.logUniform(0.001, 2);
+  const fall = RENDER_RATE_HZ * random.logUniform(0.001, 2);
   const rest = 10 ** (random.uniform(-45, -12) / 20);
   for (let i = 0; i < n; i++) {
     const open = Math.max(0, Math.min(1, (i - on) / rise, (off - i) / fall));
