@@ -6,7 +6,7 @@ import { noveltyDistance } from './novelty.js';
 import { runScores } from './run-scores.js';
 import type { RunVector } from './run-vector.js';
 import { explain, score } from './scorer.js';
-import { edgeEvidence, type StretchSigns, stretchVector, windowArcScore } from './stretch-gate.js';
+import { plainEvidence, type StretchSigns, stretchVector, windowArcScore } from './stretch-gate.js';
 import type { WindowOpinions } from './window-opinions.js';
 
 /** What a model says of one window. */
@@ -48,7 +48,8 @@ export class Classifier {
     const gate = this.model.gate;
     if (!gate) return Infinity;
     const fitted = score(gate.stretch, stretchVector(signs))[0]!;
-    return fitted + edgeEvidence(signs) + priorScore(gate.calibration, prior);
+    const { features } = this.model.featureSet;
+    return fitted + plainEvidence(signs, features) + priorScore(gate.calibration, prior);
   }
 
   /** Calibrated probabilities of one window's features in the order of {@link MODES}, given that an arc burns. */

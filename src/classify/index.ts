@@ -14,8 +14,8 @@ export { centred, runScores } from './run-scores.js';
 export { RunVector, runVectorLength } from './run-vector.js';
 export { explain, type Scorer, score } from './scorer.js';
 export {
-  edgeEvidence,
   isSilent,
+  plainEvidence,
   type StretchSigns,
   stretchVector,
   stretchVectorLength,

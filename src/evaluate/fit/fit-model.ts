@@ -68,7 +68,7 @@ export function fitModel(
   }
   const scorers = fitScorers(runs, options, 'all');
   const features = featureSet.features.map((feature) => feature.id);
-  const gating = nonArcs ? fitGate(runs, nonArcs, options) : null;
+  const gating = nonArcs ? fitGate(features, runs, nonArcs, options) : null;
   const model: Model = {
     kind: 'arc-transfer-model',
     schemaVersion: MODEL_SCHEMA_VERSION,

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
   calibrateBinary,
-  edgeEvidence,
+  plainEvidence,
   priorScore,
+  RunVector,
   type Scorer,
   windowArcScore,
 } from '../../../src/classify/index.js';
@@ -23,15 +24,27 @@ describe('the score of a window', () => {
   });
 });
 
-describe('evidence of the edges', () => {
+/** log10(excess kurtosis + 2) as in the features: 8 is that of a dip arc, 998 that of a fire. */
+function evidenceOf(kurtosis: number, startDb: number, stopDb: number): number {
+  const vector = new RunVector(1);
+  vector.add(Float64Array.of(Math.log10(kurtosis + 2)));
+  return plainEvidence({ vector, startDb, stopDb }, ['kurtosis']);
+}
+
+describe('evidence beside the fitted score', () => {
   it('grows with the height of a leap at either end', () => {
     // Rejects leaps that are counted once, a small one that counts, and a sudden bound instead of a slope.
-    expect(edgeEvidence({ startDb: 8, stopDb: 8 })).toBe(0);
-    const [small, high] = [11, 20].map((startDb) => edgeEvidence({ startDb, stopDb: 0 }));
-    expect(small).toBeCloseTo(high! / 4, 12);
-    expect(edgeEvidence({ startDb: 0, stopDb: 11 })).toBe(small);
-    expect(edgeEvidence({ startDb: 20, stopDb: 20 })).toBeCloseTo(2 * high!, 12);
-    expect(edgeEvidence({ startDb: 50, stopDb: 0 })).toBe(high);
+    expect(evidenceOf(8, 8, 8)).toBe(0);
+    const [small, high] = [evidenceOf(8, 11, 0), evidenceOf(8, 20, 0)];
+    expect(small).toBeCloseTo(high / 4, 12);
+    expect(evidenceOf(8, 0, 11)).toBe(small);
+    expect(evidenceOf(8, 20, 20)).toBeCloseTo(2 * high, 12);
+    expect(evidenceOf(8, 50, 0)).toBe(high);
+  });
+
+  it('speaks against what is as impulsive as a fire, whatever its leaps', () => {
+    expect(evidenceOf(998, 40, 40)).toBeLessThan(0);
+    expect(evidenceOf(Number.NaN, 0, 0)).toBe(0);
   });
 });
 
