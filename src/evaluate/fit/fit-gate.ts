@@ -1,34 +1,21 @@
 import {
-  isSilent,
   type Model,
   plainEvidence,
   type Scorer,
   score,
   stretchVector,
 } from '../../classify/index.js';
-import { createRandom, type Random } from '../../core/index.js';
+import { createRandom } from '../../core/index.js';
 import { quantile } from '../../signal/index.js';
-import {
-  type LabelledRun,
-  type LabelledWindow,
-  REAL,
-  RERECORDED,
-} from '../training/labelled-run.js';
+import { type LabelledRun, REAL, RERECORDED } from '../training/labelled-run.js';
 import { arcRows } from '../training/to-rows.js';
 import { boostTrees } from './boost.js';
 import { fitCalibration } from './fit-calibration.js';
 import type { FitOptions } from './fit-model.js';
-import type { Rows } from './rows.js';
-import { stretchOf, type TrackedStretch, trackStretches } from './track-stretches.js';
+import { stretchRows } from './stretch-rows.js';
+import { type TrackedRun, trackStretches } from './track-stretches.js';
 
-/** A recording with the stretches found in it by a gate that had not met its family, kind or source, see {@link foldsOf}. */
-export interface TrackedRun {
-  run: LabelledRun;
-  arc: boolean;
-  stretches: TrackedStretch[];
-}
-
-/** The same with the score of its likeliest stretch, by a scorer that had met none of them either. */
+/** A recording with the score of its likeliest stretch, by a scorer that had met none of them either. */
 export interface GatedRun extends TrackedRun {
   best: number;
 }
@@ -43,14 +30,6 @@ const MARGIN = 0.1;
 const REAL_ABOVE = 1;
 /** Share of all recordings without an arc that must stay below it. */
 const REFUSED = 0.88;
-/** Real recordings are few and count more. */
-const REAL_WEIGHT = 3;
-/**
- * Share of a recording's weight that goes to spans without edges, where stretches were found in it. On a quarter
- * of the drawn arcs, at 5 % of sounds of kinds not seen, 0.3 let 65 % pass, two thirds 63 % (own measurement, with
- * features that were not kept).
- */
-const SPAN_SHARE = 0.3;
 /** Share of the arcs that may fall below the rejecting threshold. */
 const REJECTED_ARCS = 0.1;
 
@@ -169,41 +148,6 @@ export function bestScore(one: TrackedRun, stretch: Scorer, names: readonly stri
     .filter(({ arc }) => arc === one.arc)
     .map(({ signs }) => score(stretch, stretchVector(signs))[0]! + plainEvidence(signs, names))
     .reduce((best, one) => Math.max(best, one), NONE);
-}
-
-/**
- * Stretches as the tracker finds them, and spans cut at random without edges, so that a recording in
- * the middle of an arc, or of a shower, is known ground too.
- */
-function stretchRows(tracked: readonly TrackedRun[], random: Random): Rows {
-  const rows = tracked.flatMap((one, run) => {
-    const usable = one.run.windows.filter(
-      ({ window, arc }) => arc === (one.arc ? 'on' : 'off') && !isSilent(window.values),
-    );
-    const spans = usable.length > 0 ? [cut(usable, random), cut(usable, random)] : [];
-    const whole = one.run.conditions.includes(REAL) ? REAL_WEIGHT : 1;
-    const share = one.stretches.length > 0 ? SPAN_SHARE : 1;
-    const rowsOf = (stretches: readonly TrackedStretch[], weight: number) =>
-      stretches.map(({ signs, arc }) => ({
-        values: stretchVector(signs),
-        arc,
-        run,
-        weight: weight / stretches.length,
-      }));
-    return [...rowsOf(one.stretches, whole * (1 - share)), ...rowsOf(spans, whole * share)];
-  });
-  return {
-    values: rows.map((row) => row.values),
-    label: Uint8Array.from(rows, (row) => (row.arc ? 1 : 0)),
-    weight: Float64Array.from(rows, (row) => row.weight),
-    run: Int32Array.from(rows, (row) => row.run),
-  };
-}
-
-function cut(windows: readonly LabelledWindow[], random: Random): TrackedStretch {
-  const length = random.integer(Math.min(3, windows.length), windows.length);
-  const from = random.integer(0, windows.length - length);
-  return stretchOf(windows.slice(from, from + length), 0, 0);
 }
 
 function round(value: number): number {

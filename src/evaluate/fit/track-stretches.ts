@@ -9,6 +9,13 @@ export interface TrackedStretch {
   arc: boolean;
 }
 
+/** A recording with the stretches found in it by a gate that had not met its family, kind or source, see `fit-gate.ts`. */
+export interface TrackedRun {
+  run: LabelledRun;
+  arc: boolean;
+  stretches: TrackedStretch[];
+}
+
 /** The stretches that a window scorer would find in a recording, by the same tracker as the pipeline. */
 export function trackStretches(run: LabelledRun, scorer: Scorer): TrackedStretch[] {
   const tracker = new EvidenceTracker();

@@ -21,7 +21,7 @@ describe('what is believed while an arc burns', () => {
   it.each([
     ['short-circuit', 'globular', 'wav', 0.8, 1.05],
     ['globular', 'short-circuit', 'wav', 0.4, 0.65],
-    ['pulsed-spray', 'spray', 'wav', 0.8, 1.05],
+    ['pulsed-spray', 'spray', 'wav', 0.8, 1.3],
     ['short-circuit', 'spray', 'csv', 0.55, 0.8],
   ] as const)('follows %s into %s (%s)', async (from, to, suffix, soonS, surelyS) => {
     const events = await changing(from, to, suffix);
