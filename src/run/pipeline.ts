@@ -149,8 +149,11 @@ export class Pipeline {
       { vector: evidence.vector, startDb, stopDb },
       this.#settings.arcPrior,
     );
-    const long = stretch.endS - stretch.startS >= this.#settings.minStretchS;
-    const accepted = long && score >= (gate?.acceptScore ?? -Infinity);
+    const lengthS = stretch.endS - stretch.startS;
+    const long = lengthS >= this.#settings.minStretchS;
+    // Shorter than a window, all that was judged reaches beyond it: a loud word can look like an arc so.
+    const whole = !gate || lengthS >= this.#lane.windowS;
+    const accepted = long && whole && score >= (gate?.acceptScore ?? -Infinity);
     const into = accepted ? this.#accepted : this.#doubtful;
     const kept = accepted || !!(gate && long && evidence.windows > 0 && score >= gate.rejectScore);
     if (kept && this.#gathers) {
