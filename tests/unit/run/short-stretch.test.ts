@@ -13,5 +13,5 @@ async function burst(lastsS: number) {
 // A window is 1.024 s long. Rejects naming a mode from a stretch that no window fits into, as a loud word is.
 test('by ear no mode is named of what is shorter than a window', async () => {
   expect((await burst(2)).mode).toBe('short-circuit');
-  expect((await burst(0.6)).mode).toBeNull();
+  expect((await burst(0.8)).mode).toBeNull();
 });
