@@ -1,8 +1,11 @@
 import type { Random } from '../core/index.js';
 import { ArcError } from '../core/index.js';
+import { drawVoices, type VoiceSpec } from './voice-spec.js';
 
-/** Families of assumptions about how the arc makes sound. */
-export const ACOUSTIC_FAMILIES = ['monopole', 'absorbing', 'resonant'] as const;
+/** Families in which all sound but spatter follows the power of the arc. */
+export const POWER_FAMILIES = ['monopole', 'absorbing', 'resonant'] as const;
+/** Families of assumptions about how the arc makes sound; in `voiced` the single events sound as well. */
+export const ACOUSTIC_FAMILIES = [...POWER_FAMILIES, 'voiced'] as const;
 export type AcousticFamily = (typeof ACOUSTIC_FAMILIES)[number];
 
 /** How one run sounds in free air at the microphone. Pressures in Pa at 1 m. */
@@ -46,6 +49,8 @@ export interface AcousticScenario {
   clickPa: number;
   feederPa: number;
   feederHz: number;
+  /** Sounds of the single events, apart from the change of power; null where there are none. */
+  voices: VoiceSpec | null;
 }
 
 /**
@@ -83,7 +88,8 @@ export function drawAcoustics(
     ...pulses,
     hissPa,
     ...drawHiss(random, family, hissPa),
-    ...drawExtras(random, hissPa),
+    ...drawExtras(random, family, hissPa),
+    voices: family === 'voiced' ? drawVoices(random, hissPa) : null,
   };
 }
 
@@ -122,11 +128,12 @@ function drawHiss(random: Random, family: AcousticFamily, hissPa: number) {
 }
 
 /** Drops, spatter, gas and clicks, stated against the hiss so that their balance does not depend on its level. */
-function drawExtras(random: Random, hissPa: number) {
+function drawExtras(random: Random, family: AcousticFamily, hissPa: number) {
+  const clicking = family === 'voiced' ? 0.3 : 0.95;
   const maybe = (share: number, low: number, high: number): number =>
     random.next() < share ? random.logUniform(low, high) : 0;
   return {
-    dropPa: hissPa * maybe(0.95, 0.4, 8),
+    dropPa: hissPa * maybe(clicking, 0.4, 8),
     dropS: random.logUniform(5e-5, 6e-4),
     crackleRate: maybe(0.7, 0.3, 40),
     crackleShare: random.uniform(0, 0.4),

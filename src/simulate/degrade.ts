@@ -10,6 +10,7 @@ import {
   throughMicrophone,
 } from './device.js';
 import { section } from './filter.js';
+import { type LossySpec, throughLossy } from './lossy.js';
 import { makeNoise, type NoiseKind } from './noise.js';
 import { addTo, normalised, rms } from './noise-tools.js';
 import { inRoom, type RoomSpec } from './room.js';
@@ -35,7 +36,9 @@ export interface SoundChain {
   /** Rate of the stored file. */
   outRateHz: number;
   bits: number;
-  /** Name of a lossy round trip, applied by the `codec` hook. */
+  /** What a lossy file does to it; null for a file that keeps everything. */
+  lossy: LossySpec | null;
+  /** Name of a real lossy round trip, applied by the `codec` hook. */
   codec: string | null;
 }
 
@@ -65,6 +68,7 @@ export function degradeSound(
   if (chain.clip !== null) clip(samples, chain.clip);
   if (chain.suppress !== null) samples = suppressNoise(samples, chain.suppress, rateHz);
   let stored = digitise(atRate(samples, rateHz, chain.outRateHz), chain.bits);
+  if (chain.lossy) stored = digitise(throughLossy(stored, chain.lossy, chain.outRateHz), 16);
   if (chain.codec !== null && options.codec !== undefined) {
     stored = options.codec(stored, chain.outRateHz, chain.codec);
   }

@@ -1,22 +1,23 @@
 import { ArcError, type Random } from '../core/index.js';
 import type { SoundChain } from './degrade.js';
 import type { GainControlSpec, MicrophoneSpec } from './device.js';
-import { NOISE_GROUPS, type NoiseKind } from './noise.js';
+import { drawLossy } from './lossy.js';
+import { COMMON_NOISE_GROUPS, NOISE_GROUPS, type NoiseKind } from './noise.js';
 import type { RoomSpec } from './room.js';
 import type { SuppressSpec } from './suppress.js';
 
 /**
  * Families of ways a sound is spoilt: a quiet good recording; a workshop; a phone with gain control,
- * clipping and a lossy file; a call with noise suppression and a narrow band.
+ * clipping; a call with noise suppression and a narrow band; any of these kept as a lossy file.
  */
-export const CHAIN_FAMILIES = ['studio', 'shop', 'phone', 'call'] as const;
+export const CHAIN_FAMILIES = ['studio', 'shop', 'phone', 'call', 'coded'] as const;
 export type ChainFamily = (typeof CHAIN_FAMILIES)[number];
 
 export interface ChainOptions {
   family: string;
   /** Signal-to-noise in the band while the arc burns; drawn by the family when left out. */
   snrDb?: number;
-  /** Groups of {@link NOISE_GROUPS} that may be drawn from; all by default. */
+  /** Groups of {@link NOISE_GROUPS} that may be drawn from; {@link COMMON_NOISE_GROUPS} by default. */
   noiseGroups?: readonly string[];
   /** Codec names that may be drawn; none by default (they need the host's encoder). */
   codecs?: readonly string[];
@@ -33,6 +34,7 @@ export function drawChain(random: Random, options: ChainOptions): SoundChain {
       todo: 'Choose one of these.',
     });
   }
+  if (family === 'coded') return drawCoded(random, options);
   const studio = family === 'studio';
   const phone = family === 'phone';
   const call = family === 'call';
@@ -56,8 +58,16 @@ export function drawChain(random: Random, options: ChainOptions): SoundChain {
       ? random.pick([8000, 16000, 16000, 24000, 48000])
       : random.pick(phone ? [16000, 32000, 44100, 48000] : [22050, 32000, 44100, 44100, 48000]),
     bits: studio ? random.pick([16, 24]) : 16,
+    lossy: null,
     codec: codecs(options).length > 0 ? random.pick(codecs(options)) : null,
   };
+}
+
+/** Quiet and shop recordings in half of the cases, phones and calls in the other. */
+function drawCoded(random: Random, options: ChainOptions): SoundChain {
+  const lossy = drawLossy(random);
+  const family = random.pick(['studio', 'shop', 'phone', 'call']);
+  return { ...drawChain(random, { ...options, family }), family: 'coded', lossy };
 }
 
 function codecs(options: ChainOptions): readonly string[] {
@@ -74,7 +84,7 @@ function drawRoom(random: Random, studio: boolean): RoomSpec {
 }
 
 function drawNoises(random: Random, options: ChainOptions, studio: boolean): SoundChain['noises'] {
-  const groups = options.noiseGroups ?? Object.keys(NOISE_GROUPS);
+  const groups = options.noiseGroups ?? COMMON_NOISE_GROUPS;
   const first: SoundChain['noises'] = [{ kind: 'room-noise', share: random.logUniform(0.05, 1) }];
   const count = studio ? random.integer(0, 1) : random.integer(1, 3);
   for (let k = 0; k < count && groups.length > 0; k++) {

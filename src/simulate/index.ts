@@ -3,6 +3,7 @@ export {
   type AcousticFamily,
   type AcousticScenario,
   drawAcoustics,
+  POWER_FAMILIES,
 } from './acoustic.js';
 export { simulateArc } from './arc.js';
 export {
@@ -16,7 +17,13 @@ export { atRate } from './device.js';
 export { type DrawOptions, drawScenario } from './draw.js';
 export { CHAIN_FAMILIES, type ChainFamily, type ChainOptions, drawChain } from './draw-chain.js';
 export { ELECTRICAL_FAMILIES, type ElectricalFamily } from './families.js';
-export { makeNoise, NOISE_GROUPS, NOISE_KINDS, type NoiseKind } from './noise.js';
+export {
+  COMMON_NOISE_GROUPS,
+  makeNoise,
+  NOISE_GROUPS,
+  NOISE_KINDS,
+  type NoiseKind,
+} from './noise.js';
 export { DEAD_TRACE_KINDS, NON_ARC_SOUNDS, type NonArc, simulateNonArc } from './non-arc.js';
 export { publishedDipCase } from './presets.js';
 export type * from './run.js';

@@ -1,5 +1,5 @@
 import type { Random } from '../core/index.js';
-import { ACOUSTIC_FAMILIES, drawAcoustics } from './acoustic.js';
+import { drawAcoustics, POWER_FAMILIES } from './acoustic.js';
 import { simulateArc } from './arc.js';
 import { drawScenario } from './draw.js';
 import { ELECTRICAL_FAMILIES } from './families.js';
@@ -28,7 +28,7 @@ const neighbour: NoiseMaker = (random, rateHz, count) => {
     arcS: Math.max(1, (count / rateHz) * random.uniform(0.5, 1)),
   });
   const run = simulateArc(scenario);
-  const acoustic = drawAcoustics(random, { family: random.pick(ACOUSTIC_FAMILIES), rateHz });
+  const acoustic = drawAcoustics(random, { family: random.pick(POWER_FAMILIES), rateHz });
   const sound = simulateSound(run, { ...acoustic, distanceM: random.uniform(3, 12) });
   section('low', rateHz, random.logUniform(2500, 9000)).run(sound);
   const shift = random.integer(0, Math.floor(0.3 * count));
@@ -84,7 +84,13 @@ export const NOISE_GROUPS: Readonly<Record<string, readonly NoiseKind[]>> = {
   weather: ['rain', 'fire', 'sea', 'wind'],
   people: ['babble', 'music', 'hammer', 'alarm', 'clicks'],
   arcs: ['neighbour'],
+  tools: ['impacts', 'strokes', 'motor', 'jet', 'grains', 'buzz'],
+  traffic: ['engine'],
+  talk: ['speech'],
 };
+
+/** Groups that are mixed with an arc where nothing else is said. */
+export const COMMON_NOISE_GROUPS = ['machines', 'engines', 'weather', 'people', 'arcs'] as const;
 
 /** `count` samples of a noise at rms 1 (silence: 0). */
 export function makeNoise(

@@ -5,6 +5,7 @@ import { sampleAt, section, smooth } from './filter.js';
 import { hiss } from './hiss.js';
 import { roughNormal } from './motion.js';
 import type { ArcRun } from './run.js';
+import { dropUnrest, voices } from './voices.js';
 
 /** Speed of sound in air at 20 °C, m/s: √(1.4 · 287 · 293). */
 export const SOUND_SPEED = 343;
@@ -19,13 +20,27 @@ export function simulateSound(run: ArcRun, acoustic: AcousticScenario): Float64A
   const count = Math.floor(run.durationS * rateHz);
   const out = pulses(run, acoustic, count);
   const parts = [
-    hiss(run, acoustic, count, random.fork('hiss')),
+    restless(hiss(run, acoustic, count, random.fork('hiss')), run, acoustic, random),
     crackle(run, acoustic, count, random.fork('crackle')),
     surroundings(run, acoustic, count, random.fork('surroundings')),
   ];
+  if (acoustic.voices) parts.push(voices(run, acoustic.voices, rateHz, random.fork('voices')));
   for (const part of parts) for (let i = 0; i < count; i++) out[i]! += part[i]!;
   ring(out, acoustic);
   return arrived(out, acoustic);
+}
+
+/** Hiss under the unrest of big drops, in place. */
+function restless(
+  samples: Float64Array,
+  run: ArcRun,
+  { voices, rateHz }: AcousticScenario,
+  random: Random,
+): Float64Array {
+  if (voices === null) return samples;
+  const unrest = dropUnrest(run, voices, rateHz, random.fork('unrest'));
+  for (let i = 0; i < samples.length; i++) samples[i]! *= unrest[i]!;
+  return samples;
 }
 
 /** The monopole alone: `K/r·d(VI)/dt`, through the finite inertia of the plasma. A jet of 0.07·I² W beside it is own choice. */

@@ -10,10 +10,10 @@ import { join } from 'node:path';
 import { createRandom } from '../../src/core/index.js';
 import { writeWav } from '../../src/recording/index.js';
 import {
-  ACOUSTIC_FAMILIES,
   drawAcoustics,
   drawScenario,
   ELECTRICAL_FAMILIES,
+  POWER_FAMILIES,
   simulateArc,
   simulateSound,
 } from '../../src/simulate/index.js';
@@ -26,7 +26,7 @@ const ARC_S = 1.5;
 async function draw(index: number): Promise<Uint8Array> {
   const random = createRandom(`bench ${index}`);
   const scenario = drawScenario(random, { family: random.pick(ELECTRICAL_FAMILIES), arcS: ARC_S });
-  const acoustics = drawAcoustics(random, { family: random.pick(ACOUSTIC_FAMILIES) });
+  const acoustics = drawAcoustics(random, { family: random.pick(POWER_FAMILIES) });
   const sound = simulateSound(simulateArc(scenario), acoustics);
   const peak = sound.reduce((most, value) => Math.max(most, Math.abs(value)), 1e-9);
   return writeWav([sound.map((value) => (0.7 * value) / peak)], acoustics.rateHz);

@@ -1,3 +1,5 @@
+import { COMMON_NOISE_GROUPS, POWER_FAMILIES } from '../../simulate/index.js';
+
 /** How the runs that a model learns from are drawn. Everything follows from it and the seed. */
 export interface TrainingRecipe {
   seed: string;
@@ -7,24 +9,46 @@ export interface TrainingRecipe {
   runsPerMode: number;
   /** Arc time of a run, s: drawn between the two. */
   arcS: readonly [number, number];
-  /** Renderings of the sound of one run, each with its own acoustics, room, noise and microphone. */
-  renderings: number;
-  acousticFamilies: readonly string[];
-  /** Drawn evenly; a family named more often is met more often. */
-  chainFamilies: readonly string[];
-  /** Recordings for each kind of sound without an arc. */
+  /** Renderings of the sound of one run, plan after plan. */
+  renderings: readonly RenderingPlan[];
+  /** Recordings for each kind of sound without an arc, and the chains they go through. */
   nonArcPerKind: number;
+  nonArcChainFamilies: readonly string[];
 }
+
+/** So many renderings, each with its own acoustics, room, noise and microphone, drawn evenly from these. */
+export interface RenderingPlan {
+  count: number;
+  acousticFamilies: readonly string[];
+  /** A family named more often is met more often. */
+  chainFamilies: readonly string[];
+  /** Groups of noises that are mixed in. */
+  noiseGroups: readonly string[];
+}
+
+const PLAIN_CHAINS = ['studio', 'studio', 'studio', 'shop', 'shop', 'phone', 'phone', 'call'];
 
 export const SHIPPED_RECIPE: TrainingRecipe = {
   seed: 'arc-transfer 1',
   families: ['capillary', 'necking', 'empirical', 'dynamic'],
   runsPerMode: 360,
   arcS: [2.5, 5],
-  renderings: 4,
-  acousticFamilies: ['monopole', 'absorbing', 'resonant'],
-  chainFamilies: ['studio', 'studio', 'studio', 'shop', 'shop', 'phone', 'phone', 'call'],
+  renderings: [
+    {
+      count: 2,
+      acousticFamilies: POWER_FAMILIES,
+      chainFamilies: PLAIN_CHAINS,
+      noiseGroups: COMMON_NOISE_GROUPS,
+    },
+    {
+      count: 2,
+      acousticFamilies: ['voiced', 'voiced', 'voiced', ...POWER_FAMILIES],
+      chainFamilies: ['studio', 'studio', 'shop', 'shop', 'phone', 'coded', 'coded', 'coded'],
+      noiseGroups: ['machines', 'weather', 'people', 'arcs', 'tools', 'tools', 'traffic', 'talk'],
+    },
+  ],
   nonArcPerKind: 144,
+  nonArcChainFamilies: [...PLAIN_CHAINS, 'coded', 'coded', 'coded', 'coded'],
 };
 
 /** The same in small, for tests of the way from simulation to model; its models are poor. */
@@ -33,6 +57,6 @@ export const SMALL_RECIPE: TrainingRecipe = {
   seed: 'arc-transfer small',
   runsPerMode: 2,
   arcS: [1.5, 2],
-  renderings: 1,
+  renderings: SHIPPED_RECIPE.renderings.map((plan) => ({ ...plan, count: 1 })),
   nonArcPerKind: 1,
 };

@@ -3,7 +3,6 @@ import { dirname } from 'node:path';
 import { ArcError, createRandom, type Mode, type Random, TOOL_VERSION } from '../../core/index.js';
 import { writeWav } from '../../recording/index.js';
 import {
-  ACOUSTIC_FAMILIES,
   type ArcRun,
   type ArcScenario,
   degradeSound,
@@ -11,6 +10,7 @@ import {
   drawChain,
   drawScenario,
   ELECTRICAL_FAMILIES,
+  POWER_FAMILIES,
   publishedDipCase,
   simulateArc,
   simulateSound,
@@ -114,7 +114,7 @@ function baseScenario(random: Random, options: Options, arcS: number): ArcScenar
 }
 
 async function soundOf(run: ArcRun, random: Random, options: Options) {
-  const family = (options['acoustics'] as string | undefined) ?? random.pick(ACOUSTIC_FAMILIES);
+  const family = (options['acoustics'] as string | undefined) ?? random.pick(POWER_FAMILIES);
   const acoustics = drawAcoustics(random, { family });
   const drawn = drawChain(random, {
     family: options['chain'] as string,

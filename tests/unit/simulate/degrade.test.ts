@@ -35,6 +35,7 @@ const plain: SoundChain = {
   suppress: null,
   outRateHz: RATE,
   bits: 24,
+  lossy: null,
   codec: null,
 };
 

@@ -80,6 +80,7 @@ const bare: AcousticScenario = {
   clickPa: 0,
   feederPa: 0,
   feederHz: 100,
+  voices: null,
 };
 
 describe('simulateSound', () => {

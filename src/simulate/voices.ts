@@ -1,0 +1,127 @@
+import type { Random } from '../core/index.js';
+import { burst } from './crackle.js';
+import { section } from './filter.js';
+import { roughNormal } from './motion.js';
+import type { ArcRun, DropTruth } from './run.js';
+import type { VoiceSpec } from './voice-spec.js';
+
+/**
+ * Sounds of the events themselves, apart from the change of arc power: a drop that leaves or falls in puffs,
+ * thumps or bursts; a bridge cracks as it parts. How they sound is own choice, kept wide: no measurement of
+ * a single drop's sound was at hand.
+ */
+export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Random): Float64Array {
+  const out = new Float64Array(Math.floor(run.durationS * rateHz));
+  const wire = run.scenario.wire.diameterMm;
+  for (const drop of run.truth.drops) {
+    if (random.next() > spec.dropShare) continue;
+    const size = (drop.diameterMm / wire) ** spec.dropPower;
+    const peakPa = spec.dropPa * size * Math.exp(spec.dropSpread * random.normal());
+    speakDrop(out, rateHz, drop, peakPa, spec, random);
+  }
+  for (const short of run.truth.shorts) {
+    const current = run.arcCurrentA[Math.round(short.endS * run.powerRateHz)] ?? 0;
+    const force = (current / 250) ** spec.crackPower * Math.exp(spec.crackSpread * random.normal());
+    crack(out, rateHz, short.endS, spec.crackPa * force, spec, random);
+  }
+  return out;
+}
+
+function speakDrop(
+  out: Float64Array,
+  rateHz: number,
+  drop: DropTruth,
+  peakPa: number,
+  spec: VoiceSpec,
+  random: Random,
+): void {
+  const at = drop.timeS + random.uniform(0, spec.dropLagS);
+  puff(out, rateHz, at, peakPa, spec, random);
+  thump(out, rateHz, at, peakPa * spec.thumpShare, spec, random);
+  if (random.next() < spec.burstShare) {
+    const late = at + Math.abs(0.008 * random.normal());
+    burst(out, rateHz, late, 2 * peakPa * Math.exp(0.8 * random.normal()), 2.5e-4, random);
+  }
+}
+
+/** A breath of coloured noise that swells and dies away. */
+function puff(
+  out: Float64Array,
+  rateHz: number,
+  timeS: number,
+  peakPa: number,
+  spec: VoiceSpec,
+  random: Random,
+): void {
+  const band = section('band', rateHz, spec.puffHz, spec.puffQ);
+  // Keeps the peak near `peakPa` whatever the width of the band.
+  const gain = peakPa / Math.sqrt(Math.min(0.9, (Math.PI * spec.puffHz) / (spec.puffQ * rateHz)));
+  const count = Math.ceil(6 * spec.puffDecayS * rateHz);
+  const start = Math.round(timeS * rateHz);
+  for (let k = 0; k < count && start + k < out.length; k++) {
+    const t = k / rateHz;
+    const swell = (1 - Math.exp(-t / spec.puffAttackS)) * Math.exp(-t / spec.puffDecayS);
+    const noise = band.next(roughNormal(random));
+    if (start + k >= 0) out[start + k]! += gain * swell * noise;
+  }
+}
+
+/** A low tone that dies away: the pool or the drop as a whole. */
+function thump(
+  out: Float64Array,
+  rateHz: number,
+  timeS: number,
+  peakPa: number,
+  spec: VoiceSpec,
+  random: Random,
+): void {
+  const phase = random.uniform(0, 2 * Math.PI);
+  const count = Math.ceil(6 * spec.thumpS * rateHz);
+  const start = Math.round(timeS * rateHz);
+  for (let k = 0; k < count && start + k < out.length; k++) {
+    const t = k / rateHz;
+    const tone = Math.sin(2 * Math.PI * spec.thumpHz * t + phase) * Math.exp(-t / spec.thumpS);
+    if (start + k >= 0) out[start + k]! += peakPa * tone;
+  }
+}
+
+/** A steep click with a coloured tail. */
+function crack(
+  out: Float64Array,
+  rateHz: number,
+  timeS: number,
+  peakPa: number,
+  spec: VoiceSpec,
+  random: Random,
+): void {
+  const band = section('band', rateHz, spec.crackHz, 1);
+  const gain = peakPa / Math.sqrt(Math.min(0.9, (Math.PI * spec.crackHz) / rateHz));
+  const count = Math.ceil(6 * spec.crackTailS * rateHz);
+  const start = Math.round(timeS * rateHz);
+  for (let k = 0; k < count && start + k < out.length; k++) {
+    const tail = Math.exp(-k / rateHz / spec.crackTailS) * band.next(roughNormal(random));
+    const click = k < 3 ? peakPa * (1 - k / 3) : 0;
+    if (start + k >= 0) out[start + k]! += click + spec.crackNoise * gain * tail;
+  }
+}
+
+/**
+ * Slow unrest of the hiss where big drops hang and swing, as a gain over time: 1 at rest, wilder the more
+ * metal crosses in drops larger than the wire.
+ */
+export function dropUnrest(
+  run: ArcRun,
+  spec: VoiceSpec,
+  rateHz: number,
+  random: Random,
+): Float64Array {
+  const { shares, meanDropRatio } = run.truth;
+  const big = Number.isFinite(meanDropRatio) ? Math.max(0, Math.min(1, meanDropRatio - 1)) : 0;
+  const depth = spec.unrest * shares.globular * big;
+  const step = (2 * Math.PI * spec.unrestHz) / rateHz;
+  let state = 0;
+  return Float64Array.from({ length: Math.floor(run.durationS * rateHz) }, () => {
+    state += -step * state + Math.sqrt(2 * step) * roughNormal(random);
+    return Math.exp(depth * Math.max(-2.5, Math.min(2.5, state)));
+  });
+}

@@ -1,0 +1,119 @@
+import { describe, expect, it } from 'vitest';
+import { createRandom } from '../../../src/core/index.js';
+import { type ArcRun, publishedDipCase } from '../../../src/simulate/index.js';
+import type { VoiceSpec } from '../../../src/simulate/voice-spec.js';
+import { dropUnrest, voices } from '../../../src/simulate/voices.js';
+
+const RATE = 44100;
+const WIRE = publishedDipCase().wire.diameterMm;
+const spec: VoiceSpec = {
+  dropShare: 1,
+  dropPa: 1,
+  dropPower: 2,
+  dropSpread: 0,
+  dropLagS: 0,
+  puffAttackS: 5e-4,
+  puffDecayS: 3e-3,
+  puffHz: 3000,
+  puffQ: 0.5,
+  thumpShare: 0,
+  thumpHz: 200,
+  thumpS: 5e-3,
+  burstShare: 0,
+  crackPa: 0,
+  crackPower: 1,
+  crackSpread: 0,
+  crackNoise: 0,
+  crackTailS: 1e-3,
+  crackHz: 3000,
+  unrest: 0,
+  unrestHz: 20,
+};
+
+/** One second of arc with these drops and ruptures, and the current given in it. */
+function runWith(truth: Partial<ArcRun['truth']>, currentA = 250): ArcRun {
+  const none = { shorts: [], drops: [], meanDropRatio: Number.NaN };
+  return {
+    scenario: publishedDipCase(),
+    powerRateHz: 10_000,
+    arcCurrentA: new Float32Array(10_001).fill(currentA),
+    durationS: 1,
+    truth: { ...none, ...truth },
+  } as unknown as ArcRun;
+}
+const drop = (timeS: number, ratio: number) => ({ timeS, diameterMm: ratio * WIRE });
+const short = (endS: number) => ({
+  startS: endS - 0.003,
+  endS,
+  transferredMm3: 1,
+  incipient: false,
+});
+const sound = (run: ArcRun, change: Partial<VoiceSpec>) =>
+  voices(run, { ...spec, ...change }, RATE, createRandom(4));
+const rms = (x: Float64Array) => Math.sqrt(x.reduce((sum, v) => sum + v * v, 0) / x.length);
+
+describe('voices', () => {
+  it('breathes when a drop leaves, and at no other time', () => {
+    const x = sound(runWith({ drops: [drop(0.5, 1)] }), {});
+    expect(rms(x.subarray(0, 0.5 * RATE - 2))).toBe(0);
+    expect(rms(x.subarray(0.5 * RATE, 0.51 * RATE))).toBeGreaterThan(0.05);
+    expect(rms(x.subarray(0.53 * RATE))).toBe(0);
+  });
+
+  it('is louder with the stated power of the drop’s size', () => {
+    // Twice the wire's diameter at power 2: four times the pressure. Rejects size by volume or not at all.
+    const small = sound(runWith({ drops: [drop(0.5, 1)] }), {});
+    const big = sound(runWith({ drops: [drop(0.5, 2)] }), {});
+    expect(rms(big) / rms(small)).toBeCloseTo(4, 9);
+  });
+
+  it('cracks at the end of a short by the current there', () => {
+    // 500 A in place of 250 A at power 1.5: 2^1.5 times. Rejects the current at the start, or the mean.
+    const change = { dropPa: 0, crackPa: 1, crackPower: 1.5 };
+    const one = sound(runWith({ shorts: [short(0.4)] }, 250), change);
+    const two = sound(runWith({ shorts: [short(0.4)] }, 500), change);
+    expect(rms(one.subarray(0, Math.round(0.4 * RATE)))).toBe(0);
+    expect(Math.max(...one)).toBeCloseTo(1, 9);
+    expect(Math.max(...two)).toBeCloseTo(2 ** 1.5, 6);
+  });
+
+  it('hears the stated share of the drops', () => {
+    const drops = Array.from({ length: 400 }, (_, i) => drop(0.0024 * i + 0.01, 1));
+    const change = { dropShare: 0.25, puffDecayS: 2e-4, puffAttackS: 1e-4 };
+    const x = sound(runWith({ drops }), change);
+    const heard = drops.filter(({ timeS }) => {
+      const at = Math.round(timeS * RATE);
+      return rms(x.subarray(at, at + 40)) > 0;
+    }).length;
+    // 100 expected of 400, standard deviation 8.7 (binomial); four of them allowed.
+    expect(Math.abs(heard - 100)).toBeLessThan(35);
+  });
+});
+
+describe('dropUnrest', () => {
+  const shares = (mode: 'globular' | 'spray') => ({
+    'short-circuit': 0,
+    globular: mode === 'globular' ? 1 : 0,
+    spray: mode === 'spray' ? 1 : 0,
+    'pulsed-spray': 0,
+  });
+  const depth = (mode: 'globular' | 'spray', meanDropRatio: number) => {
+    const run = runWith({ shares: shares(mode), meanDropRatio });
+    const gain = dropUnrest(
+      { ...run, durationS: 20 },
+      { ...spec, unrest: 0.3 },
+      2000,
+      createRandom(5),
+    );
+    const log = gain.map(Math.log);
+    const mean = log.reduce((sum, v) => sum + v, 0) / log.length;
+    return rms(log.map((v) => v - mean));
+  };
+
+  it('leaves a spray alone and shakes big drops by the stated depth', () => {
+    expect(depth('spray', 0.8)).toBe(0);
+    // Unit variance, cut at 2.5: 0.3 less 1 %; some 2500 free values in 20 s at 20 Hz.
+    expect(Math.abs(depth('globular', 2) - 0.3)).toBeLessThan(0.03);
+    expect(Math.abs(depth('globular', 1.5) - 0.15)).toBeLessThan(0.015);
+  });
+});
