@@ -4,8 +4,11 @@ import { drawVoices, type VoiceSpec } from './voice-spec.js';
 
 /** Families in which all sound but spatter follows the power of the arc. */
 export const POWER_FAMILIES = ['monopole', 'absorbing', 'resonant'] as const;
-/** Families of assumptions about how the arc makes sound; in `voiced` the single events sound as well. */
-export const ACOUSTIC_FAMILIES = [...POWER_FAMILIES, 'voiced'] as const;
+/**
+ * Families of assumptions about how the arc makes sound. In `voiced` the single events sound as well; in
+ * `unbalanced` hiss may drown the impulses or be hardly there.
+ */
+export const ACOUSTIC_FAMILIES = [...POWER_FAMILIES, 'voiced', 'unbalanced'] as const;
 export type AcousticFamily = (typeof ACOUSTIC_FAMILIES)[number];
 
 /** How one run sounds in free air at the microphone. Pressures in Pa at 1 m. */
@@ -62,6 +65,8 @@ export interface AcousticScenario {
 const HISS_TO_PULSE_PA = 0.75;
 /** Spread of that ratio over torches, gases and microphones, dB; a guess, kept wide. */
 const HISS_TO_PULSE_DB = 7;
+/** The same where nothing is known of it: drops of a spray may be heard one by one, or no event at all. */
+const UNBALANCED_DB = [-24, 14] as const;
 
 /** Random acoustics of the family; hiss against impulses spread widely about the published anchor. */
 export function drawAcoustics(
@@ -78,8 +83,9 @@ export function drawAcoustics(
     });
   }
   const pulses = drawPulses(random, family);
-  const hissPa =
-    HISS_TO_PULSE_PA * pulses.pulseGain * 10 ** (random.normal(0, HISS_TO_PULSE_DB) / 20);
+  const hissDb =
+    family === 'unbalanced' ? random.uniform(...UNBALANCED_DB) : random.normal(0, HISS_TO_PULSE_DB);
+  const hissPa = HISS_TO_PULSE_PA * pulses.pulseGain * 10 ** (hissDb / 20);
   return {
     family,
     seed: random.integer(0, 2 ** 31 - 1),
@@ -95,6 +101,7 @@ export function drawAcoustics(
 
 function drawPulses(random: Random, family: AcousticFamily) {
   const modes: AcousticScenario['modes'] = [];
+  const absorbing = family === 'absorbing' || (family === 'unbalanced' && random.next() < 0.5);
   const count = family === 'resonant' ? random.integer(2, 6) : random.integer(0, 2);
   for (let i = 0; i < count; i++) {
     modes.push({
@@ -106,8 +113,8 @@ function drawPulses(random: Random, family: AcousticFamily) {
   return {
     pulseGain: random.logUniform(0.01, 0.6),
     pulseHz: random.logUniform(2500, 15000),
-    exponent: family === 'absorbing' ? random.uniform(0.4, 0.85) : 1,
-    negativeShare: family === 'absorbing' ? random.uniform(0.1, 0.7) : 1,
+    exponent: absorbing ? random.uniform(0.4, 0.85) : 1,
+    negativeShare: absorbing ? random.uniform(0.1, 0.7) : 1,
     jetShare: family === 'resonant' ? random.uniform(0.3, 0.9) : 0,
     modes,
   };
@@ -129,7 +136,7 @@ function drawHiss(random: Random, family: AcousticFamily, hissPa: number) {
 
 /** Drops, spatter, gas and clicks, stated against the hiss so that their balance does not depend on its level. */
 function drawExtras(random: Random, family: AcousticFamily, hissPa: number) {
-  const clicking = family === 'voiced' ? 0.3 : 0.95;
+  const clicking = family === 'voiced' || family === 'unbalanced' ? 0.3 : 0.95;
   const maybe = (share: number, low: number, high: number): number =>
     random.next() < share ? random.logUniform(low, high) : 0;
   return {

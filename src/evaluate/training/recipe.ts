@@ -26,6 +26,7 @@ export interface RenderingPlan {
   noiseGroups: readonly string[];
 }
 
+const MANY_NOISES = ['machines', 'weather', 'people', 'arcs', 'tools', 'tools', 'traffic', 'talk'];
 const PLAIN_CHAINS = ['studio', 'studio', 'studio', 'shop', 'shop', 'phone', 'phone', 'call'];
 
 export const SHIPPED_RECIPE: TrainingRecipe = {
@@ -44,7 +45,13 @@ export const SHIPPED_RECIPE: TrainingRecipe = {
       count: 2,
       acousticFamilies: ['voiced', 'voiced', 'voiced', ...POWER_FAMILIES],
       chainFamilies: ['studio', 'studio', 'shop', 'shop', 'phone', 'coded', 'coded', 'coded'],
-      noiseGroups: ['machines', 'weather', 'people', 'arcs', 'tools', 'tools', 'traffic', 'talk'],
+      noiseGroups: MANY_NOISES,
+    },
+    {
+      count: 1,
+      acousticFamilies: ['unbalanced'],
+      chainFamilies: ['studio', 'studio', 'shop', 'phone', 'coded', 'coded'],
+      noiseGroups: MANY_NOISES,
     },
   ],
   nonArcPerKind: 144,

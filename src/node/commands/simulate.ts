@@ -38,7 +38,10 @@ export function registerSimulate(program: Command): void {
     .optionsGroup('Sound:')
     .option('--no-sound', 'write no sound')
     .addOption(
-      new Option('--acoustics <name>', 'assumptions about its sound').choices(ACOUSTIC_FAMILIES),
+      new Option(
+        '--acoustics <name>',
+        'assumptions about its sound (default: one of the first three)',
+      ).choices(ACOUSTIC_FAMILIES),
     )
     .addOption(
       new Option('--chain <name>', 'what the sound goes through')
