@@ -31,6 +31,12 @@ export const FIT_DEFAULTS: Omit<FitOptions, 'id' | 'version' | 'seed'> = {
   noveltyKeep: 0.999,
 };
 
+/** What the gate learns from: arcs, and recordings without one. */
+export interface Gating {
+  arcs: readonly LabelledRun[];
+  others: readonly LabelledRun[];
+}
+
 /** One run scored by a scorer that never saw its family. */
 export interface HeldOutRun {
   run: LabelledRun;
@@ -53,7 +59,7 @@ export interface FitOutcome {
 export function fitModel(
   featureSet: FeatureSet,
   runs: readonly LabelledRun[],
-  nonArcs: readonly LabelledRun[] | null,
+  gating: Gating | null,
   options: FitOptions,
 ): FitOutcome {
   const families = [...new Set(runs.map((run) => run.family))].sort();
@@ -68,7 +74,7 @@ export function fitModel(
   }
   const scorers = fitScorers(runs, options, 'all');
   const features = featureSet.features.map((feature) => feature.id);
-  const gating = nonArcs ? fitGate(features, runs, nonArcs, options) : null;
+  const gated = gating ? fitGate(features, gating.arcs, gating.others, options) : null;
   const model: Model = {
     kind: 'arc-transfer-model',
     schemaVersion: MODEL_SCHEMA_VERSION,
@@ -84,11 +90,11 @@ export function fitModel(
     windowCalibration: fitCalibration(windowCases, METHOD),
     runScorer: scorers.runScorer,
     runCalibration: calibrateRuns(heldOut),
-    gate: gating?.gate ?? null,
+    gate: gated?.gate ?? null,
     novelty: fitNovelty(modeRows(runs), MODES.length, options.noveltyKeep),
     training: {},
   };
-  return { model: shortened(model), heldOut, gated: gating?.held ?? [] };
+  return { model: shortened(model), heldOut, gated: gated?.held ?? [] };
 }
 
 const METHOD = 'log loss of softmax(slope·score + offset) on families that the scorer had not seen';

@@ -9,11 +9,13 @@ export interface TrainingRecipe {
   runsPerMode: number;
   /** Arc time of a run, s: drawn between the two. */
   arcS: readonly [number, number];
-  /** Renderings of the sound of one run, plan after plan. */
-  renderings: readonly RenderingPlan[];
-  /** Recordings for each kind of sound without an arc, and the chains they go through. */
+  /**
+   * Renderings of the sound of one run, plan after plan. Modes are learned from all; "arc or not" from the
+   * first plan alone, for with the others it let more foreign sounds pass where as many arcs did.
+   */
+  renderings: readonly [RenderingPlan, ...RenderingPlan[]];
+  /** Recordings for each kind of sound without an arc; they go through the chains of the first plan. */
   nonArcPerKind: number;
-  nonArcChainFamilies: readonly string[];
 }
 
 /** So many renderings, each with its own acoustics, room, noise and microphone, drawn evenly from these. */
@@ -55,8 +57,20 @@ export const SHIPPED_RECIPE: TrainingRecipe = {
     },
   ],
   nonArcPerKind: 144,
-  nonArcChainFamilies: [...PLAIN_CHAINS, 'coded', 'coded', 'coded', 'coded'],
 };
+
+/** Whether a rendering (its number stands last in its id) is one that the gate learns from. */
+export function teachesGate({ renderings }: TrainingRecipe, { id }: { id: string }): boolean {
+  return Number(id.slice(id.lastIndexOf('/') + 1)) < renderings[0].count;
+}
+
+/** The same plans, one rendering of each. */
+export function onceEach([
+  first,
+  ...rest
+]: TrainingRecipe['renderings']): TrainingRecipe['renderings'] {
+  return [{ ...first, count: 1 }, ...rest.map((plan) => ({ ...plan, count: 1 }))];
+}
 
 /** The same in small, for tests of the way from simulation to model; its models are poor. */
 export const SMALL_RECIPE: TrainingRecipe = {
@@ -64,6 +78,6 @@ export const SMALL_RECIPE: TrainingRecipe = {
   seed: 'arc-transfer small',
   runsPerMode: 2,
   arcS: [1.5, 2],
-  renderings: SHIPPED_RECIPE.renderings.map((plan) => ({ ...plan, count: 1 })),
+  renderings: onceEach(SHIPPED_RECIPE.renderings),
   nonArcPerKind: 1,
 };

@@ -6,6 +6,7 @@ import {
   makeArc,
   makeNonArcs,
   NON_ARC_SOUNDS,
+  onceEach,
   SHIPPED_RECIPE,
   unpackReference,
 } from '../../../src/evaluate/index.js';
@@ -24,7 +25,7 @@ export function heldOutModels(held: readonly string[], runs: number): Models {
     seed: `held ${held.join()}`,
     families: SHIPPED_RECIPE.families.filter((family) => !held.includes(family)),
     runsPerMode: runs,
-    renderings: SHIPPED_RECIPE.renderings.map((plan) => ({ ...plan, count: 1 })),
+    renderings: onceEach(SHIPPED_RECIPE.renderings),
     nonArcPerKind: 6,
   };
   const sets = emptySets();

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../src/core/index.js';
 import { makeArc, SHIPPED_RECIPE } from '../../../../src/evaluate/index.js';
+import { teachesGate } from '../../../../src/evaluate/training/recipe.js';
 import { drawAcoustics, drawChain } from '../../../../src/simulate/index.js';
 
 const SHORT = { ...SHIPPED_RECIPE, arcS: [1.2, 1.2] as const };
@@ -10,14 +11,14 @@ describe('renderings of a drawn arc', () => {
     // Rejects plans that share one random sequence: a recipe with one plan less would draw other sounds.
     const all = makeArc(SHORT, 3).sound;
     const [first] = SHORT.renderings;
-    const alone = makeArc({ ...SHORT, renderings: [first!] }, 3).sound;
+    const alone = makeArc({ ...SHORT, renderings: [first] }, 3).sound;
     const counts = SHORT.renderings.map((plan) => plan.count);
     expect(all).toHaveLength(counts.reduce((sum, count) => sum + count, 0));
     expect(all.slice(0, alone.length)).toEqual(alone);
     const family = (i: number) => all[i]!.conditions.find((one) => one.startsWith('acoustics '));
     expect(family(all.length - 1)).toBe('acoustics unbalanced');
-    for (let i = 0; i < first!.count; i++)
-      expect(first!.acousticFamilies.map((one) => `acoustics ${one}`)).toContain(family(i));
+    for (let i = 0; i < first.count; i++)
+      expect(first.acousticFamilies.map((one) => `acoustics ${one}`)).toContain(family(i));
   });
 });
 
@@ -46,5 +47,15 @@ describe('families of sound', () => {
     expect(drawAcoustics(random(), { family: 'unbalanced' }).voices).toBeNull();
     expect(drawChain(random(), { family: 'coded' }).lossy).not.toBeNull();
     expect(drawChain(random(), { family: 'phone' }).lossy).toBeNull();
+  });
+});
+
+describe('teachesGate', () => {
+  it('is true of the first plan alone', () => {
+    // Two renderings in the first plan of the shipped recipe: numbers 0 and 1. Rejects the number of the arc.
+    const taught = [0, 1, 2, 3, 4].map((i) =>
+      teachesGate(SHIPPED_RECIPE, { id: `a seed/necking/spray/7/${i}` }),
+    );
+    expect(taught).toEqual([true, true, false, false, false]);
   });
 });
