@@ -23,10 +23,5 @@ export {
 } from './training/make-non-arcs.js';
 export { arcCount, emptySets, makeArc, type TrainingSets } from './training/make-runs.js';
 export { poolShipped, type ShippedFit } from './training/pool-shipped.js';
-export {
-  onceEach,
-  SHIPPED_RECIPE,
-  SMALL_RECIPE,
-  type TrainingRecipe,
-} from './training/recipe.js';
+export { SHIPPED_RECIPE, SMALL_RECIPE, type TrainingRecipe } from './training/recipe.js';
 export { packReference, unpackReference } from './training/reference-windows.js';

@@ -26,6 +26,8 @@ export interface VoiceSpec {
   crackNoise: number;
   crackTailS: number;
   crackHz: number;
+  /** Crack at the top of each pulse of the current, as a share of that of a bridge; 0 for none. */
+  pulseShare: number;
   /** Depth (ln) and speed of the hiss's unrest under big drops. */
   unrest: number;
   unrestHz: number;
@@ -55,5 +57,6 @@ export function drawVoices(random: Random, hissPa: number): VoiceSpec {
     crackHz: random.logUniform(1000, 8000),
     unrest: random.next() < 0.6 ? random.uniform(0, 0.6) : 0,
     unrestHz: random.logUniform(3, 60),
+    pulseShare: random.next() < 0.6 ? random.logUniform(0.1, 1) : 0,
   };
 }

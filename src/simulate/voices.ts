@@ -7,7 +7,7 @@ import type { VoiceSpec } from './voice-spec.js';
 
 /**
  * Sounds of the events themselves, apart from the change of arc power: a drop that leaves or falls in puffs,
- * thumps or bursts; a bridge cracks as it parts. How they sound is own choice, kept wide: no measurement of
+ * thumps or bursts; a bridge cracks as it parts, and so does a pulse as it rises. How they sound is own choice, kept wide: no measurement of
  * a single drop's sound was at hand.
  */
 export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Random): Float64Array {
@@ -24,7 +24,20 @@ export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Ran
     const force = (current / 250) ** spec.crackPower * Math.exp(spec.crackSpread * random.normal());
     crack(out, rateHz, short.endS, spec.crackPa * force, spec, random);
   }
+  for (const timeS of pulseRises(run)) {
+    crack(out, rateHz, timeS, spec.crackPa * spec.pulseShare, spec, random);
+  }
   return out;
+}
+
+/** Where a pulsed current rises through the middle between base and peak, s. */
+function pulseRises({ scenario: { source }, arcCurrentA, powerRateHz }: ArcRun): number[] {
+  if (source.kind !== 'pulsed') return [];
+  const middleA = (source.baseA + source.peakA) / 2;
+  const times: number[] = [];
+  for (let i = 1; i < arcCurrentA.length; i++)
+    if (arcCurrentA[i - 1]! < middleA && arcCurrentA[i]! >= middleA) times.push(i / powerRateHz);
+  return times;
 }
 
 function speakDrop(

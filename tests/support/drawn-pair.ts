@@ -17,10 +17,8 @@ export function drawPair(recipe: TrainingRecipe, index: number) {
   const random = createRandom(`${recipe.seed}/pair/${family}/${mode}/${index}`);
   const arcS = random.uniform(...recipe.arcS);
   const run = simulateArc(drawScenario(random, { mode, family, arcS }));
-  const plan = random.pick(recipe.renderings);
-  const acoustics = drawAcoustics(random, { family: random.pick(plan.acousticFamilies) });
-  const { noiseGroups } = plan;
-  const chain = drawChain(random, { family: random.pick(plan.chainFamilies), noiseGroups });
+  const acoustics = drawAcoustics(random, { family: random.pick(recipe.acousticFamilies) });
+  const chain = drawChain(random, { family: random.pick(recipe.chainFamilies) });
   const heard = degradeSound(simulateSound(run, acoustics), acoustics.rateHz, chain, run.truth);
   return { run, chain, delayS: acoustics.distanceM / 343, ...heard };
 }

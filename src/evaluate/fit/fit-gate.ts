@@ -26,8 +26,8 @@ export const NONE = -12;
 const FOLDS = 5;
 /** The accepting threshold lies this far above all real recordings without an arc but these few. */
 const MARGIN = 0.1;
-/** Of sixty, two may lie above: else the luck of one or two clips of rain sets the threshold for everybody. */
-const REAL_ABOVE = 2;
+/** Of sixty, one may lie above: else the luck of a single clip sets the threshold for everybody. */
+const REAL_ABOVE = 1;
 /** Share of all recordings without an arc that must stay below it. */
 const REFUSED = 0.88;
 /** Share of the arcs that may fall below the rejecting threshold. */

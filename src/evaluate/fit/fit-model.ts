@@ -31,12 +31,6 @@ export const FIT_DEFAULTS: Omit<FitOptions, 'id' | 'version' | 'seed'> = {
   noveltyKeep: 0.999,
 };
 
-/** What the gate learns from: arcs, and recordings without one. */
-export interface Gating {
-  arcs: readonly LabelledRun[];
-  others: readonly LabelledRun[];
-}
-
 /** One run scored by a scorer that never saw its family. */
 export interface HeldOutRun {
   run: LabelledRun;
@@ -59,7 +53,7 @@ export interface FitOutcome {
 export function fitModel(
   featureSet: FeatureSet,
   runs: readonly LabelledRun[],
-  gating: Gating | null,
+  nonArcs: readonly LabelledRun[] | null,
   options: FitOptions,
 ): FitOutcome {
   const families = [...new Set(runs.map((run) => run.family))].sort();
@@ -74,7 +68,7 @@ export function fitModel(
   }
   const scorers = fitScorers(runs, options, 'all');
   const features = featureSet.features.map((feature) => feature.id);
-  const gated = gating ? fitGate(features, gating.arcs, gating.others, options) : null;
+  const gating = nonArcs ? fitGate(features, runs, nonArcs, options) : null;
   const model: Model = {
     kind: 'arc-transfer-model',
     schemaVersion: MODEL_SCHEMA_VERSION,
@@ -90,11 +84,11 @@ export function fitModel(
     windowCalibration: fitCalibration(windowCases, METHOD),
     runScorer: scorers.runScorer,
     runCalibration: calibrateRuns(heldOut),
-    gate: gated?.gate ?? null,
+    gate: gating?.gate ?? null,
     novelty: fitNovelty(modeRows(runs), MODES.length, options.noveltyKeep),
     training: {},
   };
-  return { model: shortened(model), heldOut, gated: gated?.held ?? [] };
+  return { model: shortened(model), heldOut, gated: gating?.held ?? [] };
 }
 
 const METHOD = 'log loss of softmax(slope·score + offset) on families that the scorer had not seen';

@@ -10,7 +10,7 @@ import { opinionsOf } from '../pooling/opinions.js';
 import { type LabelledRun, REAL } from './labelled-run.js';
 import type { TrainingSets } from './make-runs.js';
 import type { ShippedFit } from './pool-shipped.js';
-import { type TrainingRecipe, teachesGate } from './recipe.js';
+import type { TrainingRecipe } from './recipe.js';
 
 const FEATURE_SETS = {
   sound: SOUND_FEATURES,
@@ -35,8 +35,7 @@ export function fitShipped(
   recipe: TrainingRecipe,
 ): ShippedFit {
   const sound = set === 'sound';
-  const gating = { arcs: runs.filter((run) => teachesGate(recipe, run)), others: nonArcs };
-  const outcome = fitModel(FEATURE_SETS[set], runs, sound ? gating : null, {
+  const outcome = fitModel(FEATURE_SETS[set], runs, sound ? nonArcs : null, {
     ...FIT_DEFAULTS,
     id: `arc-transfer ${set}`,
     version: SHIPPED_VERSION,

@@ -55,7 +55,7 @@ export function rerecord(sound: RealSound, count: number, recipe: TrainingRecipe
 function recorded(samples: Float64Array, random: Random, recipe: TrainingRecipe) {
   if (random.next() < 0.4) switchOnAndOff(samples, random.fork('switch'));
   const chain = drawChain(random, {
-    family: random.pick(recipe.renderings[0].chainFamilies),
+    family: random.pick(recipe.chainFamilies),
     noiseGroups: GROUPS_WITHOUT_ARC,
   });
   const degraded = degradeSound(samples, RENDER_RATE_HZ, chain, { arcOn: [] });

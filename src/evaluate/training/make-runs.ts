@@ -12,7 +12,7 @@ import {
   simulateSound,
 } from '../../simulate/index.js';
 import { type LabelledRun, labelWindows, windowsOf } from './labelled-run.js';
-import type { RenderingPlan, TrainingRecipe } from './recipe.js';
+import type { TrainingRecipe } from './recipe.js';
 
 /** What one drawn arc teaches: its traces by kind of channel, and its sound in several renderings. */
 export type TrainingSets = Record<
@@ -56,12 +56,11 @@ export function makeArc(recipe: TrainingRecipe, index: number): TrainingSets {
       windows,
     });
   }
-  const plans = recipe.renderings.flatMap((plan) => Array<RenderingPlan>(plan.count).fill(plan));
-  for (const [i, plan] of plans.entries())
+  for (let i = 0; i < recipe.renderings; i++)
     sets.sound.push({
       id: `${id}/${i}`,
       ...common,
-      ...render(run, plan, random.fork(`sound ${i}`), conditions),
+      ...render(run, recipe, random.fork(`sound ${i}`), conditions),
     });
   return sets;
 }
@@ -72,10 +71,14 @@ const TRACES = [
   ['current', false, true],
 ] as const;
 
-function render(run: ArcRun, plan: RenderingPlan, random: Random, conditions: readonly string[]) {
-  const acoustics = drawAcoustics(random, { family: random.pick(plan.acousticFamilies) });
-  const { noiseGroups } = plan;
-  const chain = drawChain(random, { family: random.pick(plan.chainFamilies), noiseGroups });
+function render(
+  run: ArcRun,
+  recipe: TrainingRecipe,
+  random: Random,
+  conditions: readonly string[],
+) {
+  const acoustics = drawAcoustics(random, { family: random.pick(recipe.acousticFamilies) });
+  const chain = drawChain(random, { family: random.pick(recipe.chainFamilies) });
   const { samples, rateHz } = degradeSound(
     simulateSound(run, acoustics),
     acoustics.rateHz,

@@ -5,7 +5,7 @@ const EXAMPLES = `Examples
   A model on your own labelled recordings (columns file, mode, and group: day, machine or person):
     arc-transfer fit --from labels.csv --out my-model.json
     arc-transfer classify new.wav --model my-model.json
-  The shipped models again, with the weights of sound against trace (two hours on two cores):
+  The shipped models again, with the weights of sound against trace (an hour and a half on two cores):
     arc-transfer fit --recipe shipped --out models/
 `;
 

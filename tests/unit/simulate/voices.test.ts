@@ -26,6 +26,7 @@ const spec: VoiceSpec = {
   crackNoise: 0,
   crackTailS: 1e-3,
   crackHz: 3000,
+  pulseShare: 0,
   unrest: 0,
   unrestHz: 20,
 };
@@ -75,6 +76,20 @@ describe('voices', () => {
     expect(rms(one.subarray(0, Math.round(0.4 * RATE)))).toBe(0);
     expect(Math.max(...one)).toBeCloseTo(1, 9);
     expect(Math.max(...two)).toBeCloseTo(2 ** 1.5, 6);
+  });
+
+  it('cracks once as each pulse of the current rises, by its share', () => {
+    // 50 Hz from 60 to 400 A for 2 ms: 50 rises through 230 A in a second. Rejects falls, and every sample above.
+    const run = runWith({});
+    const pulsed = { kind: 'pulsed', baseA: 60, peakA: 400 };
+    const scenario = { ...run.scenario, source: pulsed } as unknown as ArcRun['scenario'];
+    const arcCurrentA = run.arcCurrentA.map((_, i) => (i % 200 >= 100 && i % 200 < 120 ? 400 : 60));
+    const change = { crackPa: 2, pulseShare: 0.5, crackTailS: 1e-9 };
+    const x = sound({ ...run, scenario, arcCurrentA }, change);
+    const clicks = x.filter((v, i) => v !== 0 && (x[i - 1] ?? 0) === 0).length;
+    expect(clicks).toBe(50);
+    expect(Math.max(...x)).toBeCloseTo(1, 9);
+    expect(rms(sound({ ...run, arcCurrentA }, change))).toBe(0);
   });
 
   it('hears the stated share of the drops', () => {
