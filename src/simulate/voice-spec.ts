@@ -35,6 +35,7 @@ export interface VoiceSpec {
 
 /** All own choice, kept wide; in four of ten arcs no free drop is heard at all. */
 export function drawVoices(random: Random, hissPa: number): VoiceSpec {
+  const pulses = random.fork('pulses');
   return {
     dropShare: random.uniform(0.3, 1),
     dropPa: random.next() < 0.6 ? hissPa * random.logUniform(0.1, 6) : 0,
@@ -57,6 +58,6 @@ export function drawVoices(random: Random, hissPa: number): VoiceSpec {
     crackHz: random.logUniform(1000, 8000),
     unrest: random.next() < 0.6 ? random.uniform(0, 0.6) : 0,
     unrestHz: random.logUniform(3, 60),
-    pulseShare: random.next() < 0.6 ? random.logUniform(0.1, 1) : 0,
+    pulseShare: pulses.next() < 0.6 ? pulses.logUniform(0.1, 1) : 0,
   };
 }
