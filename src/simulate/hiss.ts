@@ -31,7 +31,7 @@ export function hiss(
 }
 
 /** Rms that unit white noise keeps through a band-pass of this centre and Q, nearly. */
-function noiseGain(hz: number, q: number, rateHz: number): number {
+export function noiseGain(hz: number, q: number, rateHz: number): number {
   return Math.sqrt(Math.min(0.9, (Math.PI * hz) / (q * rateHz)));
 }
 

@@ -1,5 +1,5 @@
-import FFT from 'fft.js';
 import { createRandom, type Random } from '../core/index.js';
+import { inOverlappingBlocks } from './overlap.js';
 
 /** A lossy file as a perceptual transform coder leaves it; not the format of any real one. */
 export interface LossySpec {
@@ -34,26 +34,11 @@ export function drawLossy(random: Random): LossySpec {
  */
 export function throughLossy(samples: Float64Array, spec: LossySpec, rateHz: number): Float64Array {
   const size = 2 * spec.block;
-  const fft = new FFT(size);
-  const window = Float64Array.from({ length: size }, (_, i) =>
-    Math.sin((Math.PI * (i + 0.5)) / size),
-  );
   const bands = bandsOf(size, rateHz, spec);
   const random = createRandom(spec.seed);
-  const block = new Array<number>(2 * size).fill(0);
-  const spectrum = fft.createComplexArray();
-  const back = fft.createComplexArray();
-  const out = new Float64Array(samples.length);
-  for (let at = -spec.block; at < samples.length; at += spec.block) {
-    for (let i = 0; i < size; i++) block[2 * i] = (samples[at + i] ?? 0) * window[i]!;
-    fft.transform(spectrum, block);
-    coarsen(spectrum, bands, size, spec.dropDb, random);
-    fft.inverseTransform(back, spectrum);
-    for (let i = 0; i < size; i++) {
-      if (at + i >= 0 && at + i < out.length) out[at + i]! += back[2 * i]! * window[i]!;
-    }
-  }
-  return out;
+  return inOverlappingBlocks(samples, size, (spectrum) =>
+    coarsen(spectrum, bands, size, spec.dropDb, random),
+  );
 }
 
 interface Band {

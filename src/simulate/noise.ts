@@ -84,13 +84,7 @@ export const NOISE_GROUPS: Readonly<Record<string, readonly NoiseKind[]>> = {
   weather: ['rain', 'fire', 'sea', 'wind'],
   people: ['babble', 'music', 'hammer', 'alarm', 'clicks'],
   arcs: ['neighbour'],
-  tools: ['impacts', 'strokes', 'motor', 'jet', 'grains', 'buzz'],
-  traffic: ['engine'],
-  talk: ['speech'],
 };
-
-/** Groups that are mixed with an arc where nothing else is said. */
-export const COMMON_NOISE_GROUPS = ['machines', 'engines', 'weather', 'people', 'arcs'] as const;
 
 /** `count` samples of a noise at rms 1 (silence: 0). */
 export function makeNoise(

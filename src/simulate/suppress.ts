@@ -1,4 +1,4 @@
-import FFT from 'fft.js';
+import { inOverlappingBlocks } from './overlap.js';
 
 /** Noise suppression as in call and phone software. */
 export interface SuppressSpec {
@@ -11,33 +11,14 @@ export interface SuppressSpec {
   frame: number;
 }
 
-/** Spectral subtraction with a noise floor that falls at once and creeps up; root-Hann, half overlap. */
+/** Spectral subtraction with a noise floor that falls at once and creeps up. */
 export function suppressNoise(
   samples: Float64Array,
   spec: SuppressSpec,
   rateHz: number,
 ): Float64Array {
-  const size = spec.frame;
-  const hop = size / 2;
-  const fft = new FFT(size);
-  const window = Float64Array.from({ length: size }, (_, i) =>
-    Math.sin((Math.PI * (i + 0.5)) / size),
-  );
-  const block = new Array<number>(2 * size).fill(0);
-  const spectrum = fft.createComplexArray();
-  const back = fft.createComplexArray();
-  const state = newState(size, spec, hop / rateHz);
-  const out = new Float64Array(samples.length);
-  for (let at = -hop; at < samples.length; at += hop) {
-    for (let i = 0; i < size; i++) block[2 * i] = (samples[at + i] ?? 0) * window[i]!;
-    fft.transform(spectrum, block);
-    attenuate(spectrum, state);
-    fft.inverseTransform(back, spectrum);
-    for (let i = 0; i < size; i++) {
-      if (at + i >= 0 && at + i < out.length) out[at + i]! += back[2 * i]! * window[i]!;
-    }
-  }
-  return out;
+  const state = newState(spec.frame, spec, spec.frame / 2 / rateHz);
+  return inOverlappingBlocks(samples, spec.frame, (spectrum) => attenuate(spectrum, state));
 }
 
 interface State {

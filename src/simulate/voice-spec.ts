@@ -1,6 +1,6 @@
 import type { Random } from '../core/index.js';
 
-/** How single drops and parting bridges sound. Pressures in Pa at 1 m. */
+/** How single drops, parting bridges and pulses sound. Pressures in Pa at 1 m. */
 export interface VoiceSpec {
   /** Share of the drops that are heard, a drop of the wire's size, power of the size, spread (ln), lag. */
   dropShare: number;
@@ -26,7 +26,7 @@ export interface VoiceSpec {
   crackNoise: number;
   crackTailS: number;
   crackHz: number;
-  /** Crack at the top of each pulse of the current, as a share of that of a bridge; 0 for none. */
+  /** Crack as each pulse of the current rises, as a share of that of a bridge; 0 for none. */
   pulseShare: number;
   /** Depth (ln) and speed of the hiss's unrest under big drops. */
   unrest: number;

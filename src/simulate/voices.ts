@@ -1,14 +1,16 @@
 import type { Random } from '../core/index.js';
 import { burst } from './crackle.js';
 import { section } from './filter.js';
+import { noiseGain } from './hiss.js';
 import { roughNormal } from './motion.js';
+import { drift } from './noise-tools.js';
 import type { ArcRun, DropTruth } from './run.js';
 import type { VoiceSpec } from './voice-spec.js';
 
 /**
  * Sounds of the events themselves, apart from the change of arc power: a drop that leaves or falls in puffs,
- * thumps or bursts; a bridge cracks as it parts, and so does a pulse as it rises. How they sound is own choice, kept wide: no measurement of
- * a single drop's sound was at hand.
+ * thumps or bursts; a bridge cracks as it parts, and so does a pulse as it rises. How they sound is own choice,
+ * kept wide: no measurement of a single drop's sound was at hand.
  */
 export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Random): Float64Array {
   const out = new Float64Array(Math.floor(run.durationS * rateHz));
@@ -24,9 +26,9 @@ export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Ran
     const force = (current / 250) ** spec.crackPower * Math.exp(spec.crackSpread * random.normal());
     crack(out, rateHz, short.endS, spec.crackPa * force, spec, random);
   }
-  for (const timeS of pulseRises(run)) {
-    crack(out, rateHz, timeS, spec.crackPa * spec.pulseShare, spec, random);
-  }
+  const pulsePa = spec.crackPa * spec.pulseShare;
+  const rises = pulsePa > 0 ? pulseRises(run) : [];
+  for (const timeS of rises) crack(out, rateHz, timeS, pulsePa, spec, random);
   return out;
 }
 
@@ -68,15 +70,11 @@ function puff(
 ): void {
   const band = section('band', rateHz, spec.puffHz, spec.puffQ);
   // Keeps the peak near `peakPa` whatever the width of the band.
-  const gain = peakPa / Math.sqrt(Math.min(0.9, (Math.PI * spec.puffHz) / (spec.puffQ * rateHz)));
-  const count = Math.ceil(6 * spec.puffDecayS * rateHz);
-  const start = Math.round(timeS * rateHz);
-  for (let k = 0; k < count && start + k < out.length; k++) {
-    const t = k / rateHz;
+  const gain = peakPa / noiseGain(spec.puffHz, spec.puffQ, rateHz);
+  lay(out, rateHz, timeS, spec.puffDecayS, (t) => {
     const swell = (1 - Math.exp(-t / spec.puffAttackS)) * Math.exp(-t / spec.puffDecayS);
-    const noise = band.next(roughNormal(random));
-    if (start + k >= 0) out[start + k]! += gain * swell * noise;
-  }
+    return gain * swell * band.next(roughNormal(random));
+  });
 }
 
 /** A low tone that dies away: the pool or the drop as a whole. */
@@ -89,13 +87,11 @@ function thump(
   random: Random,
 ): void {
   const phase = random.uniform(0, 2 * Math.PI);
-  const count = Math.ceil(6 * spec.thumpS * rateHz);
-  const start = Math.round(timeS * rateHz);
-  for (let k = 0; k < count && start + k < out.length; k++) {
-    const t = k / rateHz;
+  if (peakPa === 0) return;
+  lay(out, rateHz, timeS, spec.thumpS, (t) => {
     const tone = Math.sin(2 * Math.PI * spec.thumpHz * t + phase) * Math.exp(-t / spec.thumpS);
-    if (start + k >= 0) out[start + k]! += peakPa * tone;
-  }
+    return peakPa * tone;
+  });
 }
 
 /** A steep click with a coloured tail. */
@@ -108,13 +104,27 @@ function crack(
   random: Random,
 ): void {
   const band = section('band', rateHz, spec.crackHz, 1);
-  const gain = peakPa / Math.sqrt(Math.min(0.9, (Math.PI * spec.crackHz) / rateHz));
-  const count = Math.ceil(6 * spec.crackTailS * rateHz);
+  const gain = peakPa / noiseGain(spec.crackHz, 1, rateHz);
+  lay(out, rateHz, timeS, spec.crackTailS, (t, k) => {
+    const tail = Math.exp(-t / spec.crackTailS) * band.next(roughNormal(random));
+    const click = k < 3 ? peakPa * (1 - k / 3) : 0;
+    return click + spec.crackNoise * gain * tail;
+  });
+}
+
+/** Adds what sounds from `timeS` on until it has died away to e⁻⁶; its value by seconds and samples since then. */
+function lay(
+  out: Float64Array,
+  rateHz: number,
+  timeS: number,
+  decayS: number,
+  value: (t: number, k: number) => number,
+): void {
+  const count = Math.ceil(6 * decayS * rateHz);
   const start = Math.round(timeS * rateHz);
   for (let k = 0; k < count && start + k < out.length; k++) {
-    const tail = Math.exp(-k / rateHz / spec.crackTailS) * band.next(roughNormal(random));
-    const click = k < 3 ? peakPa * (1 - k / 3) : 0;
-    if (start + k >= 0) out[start + k]! += click + spec.crackNoise * gain * tail;
+    const sound = value(k / rateHz, k);
+    if (start + k >= 0) out[start + k]! += sound;
   }
 }
 
@@ -131,10 +141,6 @@ export function dropUnrest(
   const { shares, meanDropRatio } = run.truth;
   const big = Number.isFinite(meanDropRatio) ? Math.max(0, Math.min(1, meanDropRatio - 1)) : 0;
   const depth = spec.unrest * shares.globular * big;
-  const step = (2 * Math.PI * spec.unrestHz) / rateHz;
-  let state = 0;
-  return Float64Array.from({ length: Math.floor(run.durationS * rateHz) }, () => {
-    state += -step * state + Math.sqrt(2 * step) * roughNormal(random);
-    return Math.exp(depth * Math.max(-2.5, Math.min(2.5, state)));
-  });
+  const unrest = drift(random, rateHz, Math.floor(run.durationS * rateHz), spec.unrestHz);
+  return unrest.map((state) => Math.exp(depth * Math.max(-2.5, Math.min(2.5, state))));
 }

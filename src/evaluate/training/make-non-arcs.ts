@@ -2,9 +2,9 @@ import { createRandom, type Random } from '../../core/index.js';
 import { createSoundLane } from '../../features/index.js';
 import {
   atRate,
-  COMMON_NOISE_GROUPS,
   degradeSound,
   drawChain,
+  NOISE_GROUPS,
   NON_ARC_SOUNDS,
   simulateNonArc,
 } from '../../simulate/index.js';
@@ -92,4 +92,4 @@ export { NON_ARC_SOUNDS };
 
 const RENDER_RATE_HZ = 44_100;
 /** A neighbour's arc must not teach what an arc is not. */
-const GROUPS_WITHOUT_ARC = COMMON_NOISE_GROUPS.filter((group) => group !== 'arcs');
+const GROUPS_WITHOUT_ARC = Object.keys(NOISE_GROUPS).filter((group) => group !== 'arcs');

@@ -21,8 +21,8 @@ describe('throughLossy', () => {
   it.each([14, 20, 26])('leaves rounding noise %i dB under the level of a block', (noiseDb) => {
     // A step of s leaves s²/12 in each part of a bin; the window halves the power of a block (mean of sin²)
     // and the overlap gives back sin² + cos² = 1 of the noise: 3 dB less noise than named. The grain is
-    // drawn from 0.8 to 1.25 of the step, which changes the mean square by 6 % (0.26 dB). Nothing is cut
-    // away in the middle of the band, so a cut of 20 kHz costs -10 log(1 - 0.093) at most.
+    // drawn from 0.8 to 1.25 of the step, which changes the mean square by 6 % (0.26 dB). The cut lies
+    // above half the rate, so that nothing but rounding is lost.
     const x = white(RATE);
     const y = throughLossy(x, { ...spec, noiseDb, cutHz: 30_000 }, RATE);
     const middle = (z: Float64Array) => z.subarray(4096, RATE - 4096);
