@@ -20,6 +20,7 @@ import {
   type ArcRun,
   drawAcoustics,
   drawScenario,
+  POWER_FAMILIES,
   simulateArc,
   simulateSound,
 } from '../../src/simulate/index.js';
@@ -39,6 +40,8 @@ const HELD_S = 0.5;
 
 interface Part {
   mode: Mode;
+  /** Where it was heard: arcs of one booth turn into each other. */
+  booth: number;
   channels: Float64Array[];
 }
 
@@ -67,25 +70,32 @@ function cut(samples: Float64Array, rateHz: number, fromS: number): Float64Array
   return samples.slice(Math.round(fromS * rateHz), Math.round((fromS + PART_S) * rateHz));
 }
 
-/** Steady arc of one unambiguous mode: traces, and the same arc as heard with noise 25 dB below. */
-function draw(mode: Mode, index: number): { electrical: Part; sound: Part } | undefined {
+/** Steady arc of one unambiguous mode: traces, and the same arc as heard in a booth with noise 25 dB below. */
+function draw(
+  mode: Mode,
+  index: number,
+  booth: number,
+): { electrical: Part; sound: Part } | undefined {
   const random = createRandom(`watch bench ${mode} ${index}`);
   const family = FAMILIES[index % FAMILIES.length]!;
   const scenario = { ...drawScenario(random, { mode, family, arcS: PART_S + 2 }) };
   const run: ArcRun = simulateArc({ ...scenario, electricalRateHz: TRACE_HZ });
   if (run.truth.mode !== mode || !run.truth.unambiguous) return undefined;
   const fromS = run.truth.arcOn[0]!.startS + 1;
-  const acoustic = {
-    ...drawAcoustics(createRandom('booth'), { family: 'absorbing' }),
+  const acoustic = drawAcoustics(createRandom(`booth ${booth}`), {
+    family: POWER_FAMILIES[booth % POWER_FAMILIES.length]!,
     rateHz: SOUND_HZ,
-  };
+  });
   const heard = cut(simulateSound(run, acoustic), SOUND_HZ, fromS);
   const rms = Math.sqrt(heard.reduce((sum, x) => sum + x * x, 0) / heard.length);
   const noise = random.fork('noise');
   // One gain for all, so that a change of mode is heard as loud as it is.
   const sound = heard.map((x) => x * 0.02 + rms * 0.02 * 0.056 * noise.normal());
   const electrical = [cut(run.voltageV, TRACE_HZ, fromS), cut(run.currentA, TRACE_HZ, fromS)];
-  return { electrical: { mode, channels: electrical }, sound: { mode, channels: [sound] } };
+  return {
+    electrical: { mode, booth, channels: electrical },
+    sound: { mode, booth, channels: [sound] },
+  };
 }
 
 function pushAll(live: LiveStream, channels: readonly Float64Array[], piece: number): LiveEvent[] {
@@ -156,9 +166,9 @@ function quantile(values: readonly number[], share: number): number | null {
 async function accuracy(of: LiveFormat, parts: readonly Part[]) {
   const delays: Awaited<ReturnType<typeof changeDelays>>[] = [];
   for (const from of parts) {
-    // Each arc turns into the next one of every other mode.
+    // Each arc turns into that of every other mode in its booth.
     for (const mode of MODES) {
-      const to = parts.find((one) => one.mode === mode && one !== from);
+      const to = parts.find((one) => one.mode === mode && one.booth === from.booth);
       if (to && mode !== from.mode) delays.push(await changeDelays(of, from, to));
     }
   }
@@ -240,7 +250,7 @@ const electrical: Part[] = [];
 const sound: Part[] = [];
 for (const mode of MODES) {
   for (let index = 0, kept = 0; kept < RUNS && index < 8 * RUNS; index++) {
-    const drawn = draw(mode, index);
+    const drawn = draw(mode, index, kept);
     if (!drawn) continue;
     kept++;
     electrical.push(drawn.electrical);
@@ -259,6 +269,6 @@ const long = electrical[0]!.channels.map((samples) =>
 );
 say('cpuShare', {
   sound44k: await cpuShare(heard, sound[0]!),
-  twoChannels50k: await cpuShare(fast, { mode: 'spray', channels: long }),
+  twoChannels50k: await cpuShare(fast, { mode: 'spray', booth: 0, channels: long }),
 });
 say('memory', await memory(trace, electrical[0]!));
