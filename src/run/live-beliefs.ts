@@ -25,7 +25,10 @@ export type BeliefEvent =
       rateHz: number | null;
     };
 
-/** Arc score (log-odds) below which a half second counts as without an arc: one in 200 of drawn arcs (own measurement). */
+/**
+ * Arc score (log-odds) below which a half second counts as without an arc: 3 in 100 of drawn arcs, 58 in 100 of what
+ * follows them (own measurement on 240). At -2 a change is named 0.1 s sooner, but only 27 in 100 of the latter fall out.
+ */
 const OUT_SCORE = -1;
 
 /** Follows the mode of each arc from what the pipeline says; by newest half seconds where the lane gives them. */

@@ -1,14 +1,16 @@
 import type { Random } from '../core/index.js';
 import { ArcError } from '../core/index.js';
+import { drawFlutter, type FlutterSpec } from './flutter.js';
+import { drawSwells, type SwellSpec } from './swells.js';
 import { drawVoices, type VoiceSpec } from './voice-spec.js';
 
 /** Families in which all sound but spatter follows the power of the arc. */
 export const POWER_FAMILIES = ['monopole', 'absorbing', 'resonant'] as const;
 /**
  * Families of assumptions about how the arc makes sound. In `voiced` the single events sound as well; in
- * `unbalanced` hiss may drown the impulses or be hardly there.
+ * `textured` the hiss swells at them; in `unbalanced` hiss may drown the impulses or be hardly there.
  */
-export const ACOUSTIC_FAMILIES = [...POWER_FAMILIES, 'voiced', 'unbalanced'] as const;
+export const ACOUSTIC_FAMILIES = [...POWER_FAMILIES, 'voiced', 'textured', 'unbalanced'] as const;
 export type AcousticFamily = (typeof ACOUSTIC_FAMILIES)[number];
 
 /** How one run sounds in free air at the microphone. Pressures in Pa at 1 m. */
@@ -28,15 +30,17 @@ export interface AcousticScenario {
   jetShare: number;
   /** Ringing of plate, nozzle and fixture: frequency, Q, share. */
   modes: { hz: number; q: number; gain: number }[];
-  /** Turbulence at 5 kW, its band, how it follows power and arc voltage, how fast, own unrest. */
+  /** Turbulence at 5 kW, its band, how it follows power and arc voltage, how fast. */
   hissPa: number;
   hissHz: number;
   hissQ: number;
   hissPower: number;
   hissLength: number;
   hissFollowHz: number;
-  hissUnrest: number;
-  hissUnrestHz: number;
+  /** How unsteady the turbulence is. */
+  flutter: FlutterSpec;
+  /** Swells of the turbulence at the events; null where there are none. */
+  swells: SwellSpec | null;
   rumblePa: number;
   /** Click of a detaching drop of the wire's size, and its ringing time. */
   dropPa: number;
@@ -67,6 +71,8 @@ const HISS_TO_PULSE_PA = 0.75;
 const HISS_TO_PULSE_DB = 7;
 /** The same where nothing is known of it: drops of a spray may be heard one by one, or no event at all. */
 const UNBALANCED_DB = [-24, 14] as const;
+/** The same where the events are heard in the hiss itself. */
+const TEXTURED_DB = [-10, 14] as const;
 
 /** Random acoustics of the family; hiss against impulses spread widely about the published anchor. */
 export function drawAcoustics(
@@ -83,9 +89,7 @@ export function drawAcoustics(
     });
   }
   const pulses = drawPulses(random, family);
-  const hissDb =
-    family === 'unbalanced' ? random.uniform(...UNBALANCED_DB) : random.normal(0, HISS_TO_PULSE_DB);
-  const hissPa = HISS_TO_PULSE_PA * pulses.pulseGain * 10 ** (hissDb / 20);
+  const hissPa = HISS_TO_PULSE_PA * pulses.pulseGain * 10 ** (drawHissDb(random, family) / 20);
   return {
     family,
     seed: random.integer(0, 2 ** 31 - 1),
@@ -95,8 +99,16 @@ export function drawAcoustics(
     hissPa,
     ...drawHiss(random, family, hissPa),
     ...drawExtras(random, family, hissPa),
+    flutter: drawFlutter(random),
+    swells: family === 'textured' ? drawSwells(random) : null,
     voices: family === 'voiced' ? drawVoices(random, hissPa) : null,
   };
+}
+
+function drawHissDb(random: Random, family: AcousticFamily): number {
+  if (family === 'unbalanced') return random.uniform(...UNBALANCED_DB);
+  if (family === 'textured') return random.uniform(...TEXTURED_DB);
+  return random.normal(0, HISS_TO_PULSE_DB);
 }
 
 function drawPulses(random: Random, family: AcousticFamily) {
@@ -128,15 +140,16 @@ function drawHiss(random: Random, family: AcousticFamily, hissPa: number) {
     hissPower: random.uniform(0.4, 1.6),
     hissLength: random.uniform(0, family === 'absorbing' ? 6 : 3),
     hissFollowHz: slow ? random.logUniform(60, 800) : random.logUniform(200, 4000),
-    hissUnrest: random.uniform(0, 0.3),
-    hissUnrestHz: random.logUniform(3, 150),
     rumblePa: hissPa * random.logUniform(0.1, 3),
   };
 }
 
-/** Drops, spatter, gas and clicks, stated against the hiss so that their balance does not depend on its level. */
+/**
+ * Drops, spatter, gas and clicks, stated against the hiss so that their balance does not depend on its level.
+ * Whether a single drop clicks is not known: in half of the arcs, and in less where events sound in other ways.
+ */
 function drawExtras(random: Random, family: AcousticFamily, hissPa: number) {
-  const clicking = family === 'voiced' || family === 'unbalanced' ? 0.3 : 0.95;
+  const clicking = POWER_FAMILIES.some((name) => name === family) ? 0.5 : 0.3;
   const maybe = (share: number, low: number, high: number): number =>
     random.next() < share ? random.logUniform(low, high) : 0;
   return {

@@ -2,7 +2,7 @@ import { ArcError, type Random } from '../core/index.js';
 import type { SoundChain } from './degrade.js';
 import type { GainControlSpec, MicrophoneSpec } from './device.js';
 import { drawLossy } from './lossy.js';
-import { NOISE_GROUPS, type NoiseKind } from './noise.js';
+import { COMMON_NOISE_GROUPS, NOISE_GROUPS, type NoiseKind } from './noise.js';
 import type { RoomSpec } from './room.js';
 import type { SuppressSpec } from './suppress.js';
 
@@ -17,7 +17,7 @@ export interface ChainOptions {
   family: string;
   /** Signal-to-noise in the band while the arc burns; drawn by the family when left out. */
   snrDb?: number;
-  /** Groups of {@link NOISE_GROUPS} that may be drawn from; all by default. */
+  /** Groups of {@link NOISE_GROUPS} that may be drawn from; {@link COMMON_NOISE_GROUPS} by default. */
   noiseGroups?: readonly string[];
   /** Codec names that may be drawn; none by default (they need the host's encoder). */
   codecs?: readonly string[];
@@ -84,7 +84,7 @@ function drawRoom(random: Random, studio: boolean): RoomSpec {
 }
 
 function drawNoises(random: Random, options: ChainOptions, studio: boolean): SoundChain['noises'] {
-  const groups = options.noiseGroups ?? Object.keys(NOISE_GROUPS);
+  const groups = options.noiseGroups ?? COMMON_NOISE_GROUPS;
   const first: SoundChain['noises'] = [{ kind: 'room-noise', share: random.logUniform(0.05, 1) }];
   const count = studio ? random.integer(0, 1) : random.integer(1, 3);
   for (let k = 0; k < count && groups.length > 0; k++) {

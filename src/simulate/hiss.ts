@@ -18,14 +18,11 @@ export function hiss(
   const low = section('low', rateHz, 350, 0.5);
   const bandGain = acoustic.hissPa / noiseGain(acoustic.hissHz, acoustic.hissQ, rateHz);
   const lowGain = acoustic.rumblePa / Math.sqrt((2 * 350) / rateHz);
-  const step = (2 * Math.PI * acoustic.hissUnrestHz) / rateHz;
-  let unrest = 0;
   const out = new Float64Array(count);
   for (let i = 0; i < count; i++) {
     const white = roughNormal(random);
-    unrest += -step * unrest + acoustic.hissUnrest * Math.sqrt(2 * step) * roughNormal(random);
     const noise = bandGain * high.next(band.next(white)) + lowGain * low.next(white);
-    out[i] = noise * drive[i]! * Math.max(0.05, 1 + unrest);
+    out[i] = noise * drive[i]!;
   }
   return out;
 }

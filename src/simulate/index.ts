@@ -18,6 +18,7 @@ export { type DrawOptions, drawScenario } from './draw.js';
 export { CHAIN_FAMILIES, type ChainFamily, type ChainOptions, drawChain } from './draw-chain.js';
 export { ELECTRICAL_FAMILIES, type ElectricalFamily } from './families.js';
 export {
+  COMMON_NOISE_GROUPS,
   makeNoise,
   NOISE_GROUPS,
   NOISE_KINDS,

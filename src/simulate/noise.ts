@@ -74,17 +74,20 @@ export type NoiseKind = keyof typeof MAKERS;
 /** All sources of sound that are not the arc under test. */
 export const NOISE_KINDS = Object.keys(MAKERS) as NoiseKind[];
 
-/**
- * Groups that can be held out whole when a model is judged, and that a shop mixes with an arc. `neighbour` is an
- * arc, though not ours; kinds without a group are recorded alone only.
- */
+/** Groups that can be held out whole when a model is judged. `neighbour` is an arc, though not ours. */
 export const NOISE_GROUPS: Readonly<Record<string, readonly NoiseKind[]>> = {
   machines: ['fan', 'grinder', 'compressor', 'vacuum', 'mains-hum'],
   engines: ['two-stroke', 'helicopter'],
   weather: ['rain', 'fire', 'sea', 'wind'],
   people: ['babble', 'music', 'hammer', 'alarm', 'clicks'],
   arcs: ['neighbour'],
+  tools: ['impacts', 'strokes', 'motor', 'jet', 'grains', 'buzz'],
+  traffic: ['engine'],
+  talk: ['speech'],
 };
+
+/** Groups that a shop mixes with an arc where nothing else is said. */
+export const COMMON_NOISE_GROUPS = ['machines', 'engines', 'weather', 'people', 'arcs'] as const;
 
 /** `count` samples of a noise at rms 1 (silence: 0). */
 export function makeNoise(

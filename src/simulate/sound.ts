@@ -2,10 +2,12 @@ import { createRandom, type Random } from '../core/index.js';
 import type { AcousticScenario } from './acoustic.js';
 import { burst, crackle } from './crackle.js';
 import { sampleAt, section, smooth } from './filter.js';
+import { flutter } from './flutter.js';
 import { hiss } from './hiss.js';
 import { roughNormal } from './motion.js';
 import type { ArcRun } from './run.js';
-import { dropUnrest, voices } from './voices.js';
+import { swells } from './swells.js';
+import { voices } from './voices.js';
 
 /** Speed of sound in air at 20 °C, m/s: √(1.4 · 287 · 293). */
 export const SOUND_SPEED = 343;
@@ -20,7 +22,7 @@ export function simulateSound(run: ArcRun, acoustic: AcousticScenario): Float64A
   const count = Math.floor(run.durationS * rateHz);
   const out = pulses(run, acoustic, count);
   const parts = [
-    restless(hiss(run, acoustic, count, random.fork('hiss')), run, acoustic, random),
+    shakenHiss(run, acoustic, count, random),
     crackle(run, acoustic, count, random.fork('crackle')),
     surroundings(run, acoustic, count, random.fork('surroundings')),
   ];
@@ -30,17 +32,19 @@ export function simulateSound(run: ArcRun, acoustic: AcousticScenario): Float64A
   return arrived(out, acoustic);
 }
 
-/** Hiss under the unrest of big drops, in place. */
-function restless(
-  samples: Float64Array,
+/** Hiss as it flutters and, where the family has it, swells at the events. */
+function shakenHiss(
   run: ArcRun,
-  { voices, rateHz }: AcousticScenario,
+  acoustic: AcousticScenario,
+  count: number,
   random: Random,
 ): Float64Array {
-  if (voices === null) return samples;
-  const unrest = dropUnrest(run, voices, rateHz, random.fork('unrest'));
-  for (let i = 0; i < samples.length; i++) samples[i]! *= unrest[i]!;
-  return samples;
+  const { rateHz } = acoustic;
+  const out = hiss(run, acoustic, count, random.fork('hiss'));
+  const gains = [flutter(run, acoustic.flutter, rateHz, random.fork('flutter'))];
+  if (acoustic.swells) gains.push(swells(run, acoustic.swells, rateHz, random.fork('swells')));
+  for (const gain of gains) for (let i = 0; i < count; i++) out[i]! *= gain[i]!;
+  return out;
 }
 
 /** The monopole alone: `K/r·d(VI)/dt`, through the finite inertia of the plasma. A jet of 0.07·I² W beside it is own choice. */

@@ -28,14 +28,10 @@ export interface VoiceSpec {
   crackHz: number;
   /** Crack as each pulse of the current rises, as a share of that of a bridge; 0 for none. */
   pulseShare: number;
-  /** Depth (ln) and speed of the hiss's unrest under big drops. */
-  unrest: number;
-  unrestHz: number;
 }
 
 /** All own choice, kept wide; in four of ten arcs no free drop is heard at all. */
 export function drawVoices(random: Random, hissPa: number): VoiceSpec {
-  const pulses = random.fork('pulses');
   return {
     dropShare: random.uniform(0.3, 1),
     dropPa: random.next() < 0.6 ? hissPa * random.logUniform(0.1, 6) : 0,
@@ -56,8 +52,6 @@ export function drawVoices(random: Random, hissPa: number): VoiceSpec {
     crackNoise: random.uniform(0.3, 2),
     crackTailS: random.logUniform(2e-4, 2.5e-3),
     crackHz: random.logUniform(1000, 8000),
-    unrest: random.next() < 0.6 ? random.uniform(0, 0.6) : 0,
-    unrestHz: random.logUniform(3, 60),
-    pulseShare: pulses.next() < 0.6 ? pulses.logUniform(0.1, 1) : 0,
+    pulseShare: random.next() < 0.6 ? random.logUniform(0.1, 1) : 0,
   };
 }

@@ -3,7 +3,6 @@ import { burst } from './crackle.js';
 import { section } from './filter.js';
 import { noiseGain } from './hiss.js';
 import { roughNormal } from './motion.js';
-import { drift } from './noise-tools.js';
 import type { ArcRun, DropTruth } from './run.js';
 import type { VoiceSpec } from './voice-spec.js';
 
@@ -15,13 +14,13 @@ import type { VoiceSpec } from './voice-spec.js';
 export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Random): Float64Array {
   const out = new Float64Array(Math.floor(run.durationS * rateHz));
   const wire = run.scenario.wire.diameterMm;
-  for (const drop of run.truth.drops) {
+  for (const drop of spec.dropPa > 0 ? run.truth.drops : []) {
     if (random.next() > spec.dropShare) continue;
     const size = (drop.diameterMm / wire) ** spec.dropPower;
     const peakPa = spec.dropPa * size * Math.exp(spec.dropSpread * random.normal());
     speakDrop(out, rateHz, drop, peakPa, spec, random);
   }
-  for (const short of run.truth.shorts) {
+  for (const short of spec.crackPa > 0 ? run.truth.shorts : []) {
     const current = run.arcCurrentA[Math.round(short.endS * run.powerRateHz)] ?? 0;
     const force = (current / 250) ** spec.crackPower * Math.exp(spec.crackSpread * random.normal());
     crack(out, rateHz, short.endS, spec.crackPa * force, spec, random);
@@ -33,7 +32,7 @@ export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Ran
 }
 
 /** Where a pulsed current rises through the middle between base and peak, s. */
-function pulseRises({ scenario: { source }, arcCurrentA, powerRateHz }: ArcRun): number[] {
+export function pulseRises({ scenario: { source }, arcCurrentA, powerRateHz }: ArcRun): number[] {
   if (source.kind !== 'pulsed') return [];
   const middleA = (source.baseA + source.peakA) / 2;
   const times: number[] = [];
@@ -126,21 +125,4 @@ function lay(
     const sound = value(k / rateHz, k);
     if (start + k >= 0) out[start + k]! += sound;
   }
-}
-
-/**
- * Slow unrest of the hiss where big drops hang and swing, as a gain over time: 1 at rest, wilder the more
- * metal crosses in drops larger than the wire.
- */
-export function dropUnrest(
-  run: ArcRun,
-  spec: VoiceSpec,
-  rateHz: number,
-  random: Random,
-): Float64Array {
-  const { shares, meanDropRatio } = run.truth;
-  const big = Number.isFinite(meanDropRatio) ? Math.max(0, Math.min(1, meanDropRatio - 1)) : 0;
-  const depth = spec.unrest * shares.globular * big;
-  const unrest = drift(random, rateHz, Math.floor(run.durationS * rateHz), spec.unrestHz);
-  return unrest.map((state) => Math.exp(depth * Math.max(-2.5, Math.min(2.5, state))));
 }

@@ -2,9 +2,9 @@ import { createRandom, type Random } from '../../core/index.js';
 import { createSoundLane } from '../../features/index.js';
 import {
   atRate,
+  COMMON_NOISE_GROUPS,
   degradeSound,
   drawChain,
-  NOISE_GROUPS,
   NON_ARC_SOUNDS,
   simulateNonArc,
 } from '../../simulate/index.js';
@@ -55,7 +55,7 @@ export function rerecord(sound: RealSound, count: number, recipe: TrainingRecipe
 function recorded(samples: Float64Array, random: Random, recipe: TrainingRecipe) {
   if (random.next() < 0.4) switchOnAndOff(samples, random.fork('switch'));
   const chain = drawChain(random, {
-    family: random.pick(recipe.chainFamilies),
+    family: random.pick(recipe.nonArcChains),
     noiseGroups: GROUPS_WITHOUT_ARC,
   });
   const degraded = degradeSound(samples, RENDER_RATE_HZ, chain, { arcOn: [] });
@@ -92,4 +92,4 @@ export { NON_ARC_SOUNDS };
 
 const RENDER_RATE_HZ = 44_100;
 /** A neighbour's arc must not teach what an arc is not. */
-const GROUPS_WITHOUT_ARC = Object.keys(NOISE_GROUPS).filter((group) => group !== 'arcs');
+const GROUPS_WITHOUT_ARC = COMMON_NOISE_GROUPS.filter((group) => group !== 'arcs');

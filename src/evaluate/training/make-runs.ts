@@ -3,6 +3,7 @@ import { createElectricalLane, createSoundLane } from '../../features/index.js';
 import {
   type ArcRun,
   type ArcScenario,
+  COMMON_NOISE_GROUPS,
   degradeSound,
   drawAcoustics,
   drawChain,
@@ -12,7 +13,7 @@ import {
   simulateSound,
 } from '../../simulate/index.js';
 import { type LabelledRun, labelWindows, windowsOf } from './labelled-run.js';
-import type { TrainingRecipe } from './recipe.js';
+import type { RenderingPlan, TrainingRecipe } from './recipe.js';
 
 /** What one drawn arc teaches: its traces by kind of channel, and its sound in several renderings. */
 export type TrainingSets = Record<
@@ -56,11 +57,11 @@ export function makeArc(recipe: TrainingRecipe, index: number): TrainingSets {
       windows,
     });
   }
-  for (let i = 0; i < recipe.renderings; i++)
+  for (const [i, plan] of recipe.renderings.entries())
     sets.sound.push({
       id: `${id}/${i}`,
       ...common,
-      ...render(run, recipe, random.fork(`sound ${i}`), conditions),
+      ...render(run, plan, random.fork(`sound ${i}`), conditions),
     });
   return sets;
 }
@@ -71,14 +72,12 @@ const TRACES = [
   ['current', false, true],
 ] as const;
 
-function render(
-  run: ArcRun,
-  recipe: TrainingRecipe,
-  random: Random,
-  conditions: readonly string[],
-) {
-  const acoustics = drawAcoustics(random, { family: random.pick(recipe.acousticFamilies) });
-  const chain = drawChain(random, { family: random.pick(recipe.chainFamilies) });
+function render(run: ArcRun, plan: RenderingPlan, random: Random, conditions: readonly string[]) {
+  const acoustics = drawAcoustics(random, { family: random.pick(plan.acousticFamilies) });
+  const chain = drawChain(random, {
+    family: random.pick(plan.chainFamilies),
+    noiseGroups: plan.noiseGroups ?? COMMON_NOISE_GROUPS,
+  });
   const { samples, rateHz } = degradeSound(
     simulateSound(run, acoustics),
     acoustics.rateHz,

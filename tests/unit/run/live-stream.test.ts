@@ -10,7 +10,14 @@ async function changing(from: Mode, to: Mode, suffix: string): Promise<LiveEvent
   const { format } = traces[0]!;
   const cut = (samples: Float64Array) =>
     samples.slice(1.2 * format.sampleRateHz, 4.2 * format.sampleRateHz);
-  const channels = format.channels.map((_, c) => concat(traces.map((t) => cut(t.channels[c]!))));
+  // Sounds of one shop: each recording has a gain of its own, up to 26 dB apart.
+  const level = (samples: Float64Array) => {
+    const rms = Math.sqrt(samples.reduce((sum, x) => sum + x * x, 0) / samples.length);
+    return format.kind === 'sound' ? samples.map((x) => (0.05 * x) / rms) : samples;
+  };
+  const channels = format.channels.map((_, c) =>
+    concat(traces.map((t) => level(cut(t.channels[c]!)))),
+  );
   const stream = await liveStream(format);
   return [...stream.push(channels), ...stream.flush()];
 }
@@ -19,10 +26,10 @@ describe('what is believed while an arc burns', () => {
   // The arc turns from one mode into the other at 3 s. Limits are a little over what was measured here. By sound
   // a belief by whole windows of 1.024 s comes 0.58 to 1.1 s after these changes and is rejected.
   it.each([
-    ['short-circuit', 'globular', 'wav', 0.8, 1.05],
+    ['short-circuit', 'globular', 'wav', 0.8, 1.3],
     ['globular', 'short-circuit', 'wav', 0.4, 0.65],
     ['pulsed-spray', 'spray', 'wav', 0.8, 1.3],
-    ['short-circuit', 'spray', 'csv', 0.55, 0.8],
+    ['short-circuit', 'spray', 'csv', 0.55, 1.05],
   ] as const)('follows %s into %s (%s)', async (from, to, suffix, soonS, surelyS) => {
     const events = await changing(from, to, suffix);
     const afterS = (stage: 'provisional' | 'confirmed') => {

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../src/core/index.js';
-import { drawAcoustics, drawChain } from '../../../src/simulate/index.js';
+import {
+  COMMON_NOISE_GROUPS,
+  drawAcoustics,
+  drawChain,
+  NOISE_GROUPS,
+} from '../../../src/simulate/index.js';
 
 describe('families of sound', () => {
   const ratioDb = (family: string) =>
@@ -21,11 +26,37 @@ describe('families of sound', () => {
     expect(Math.abs(sd(ratioDb('monopole')) - 7)).toBeLessThan(1);
   });
 
-  it('keep voices for the family that is named after them, and lossy files for the coded chain', () => {
+  it('keep voices and swells for the families that have them, and lossy files for the coded chain', () => {
     const random = () => createRandom('one');
     expect(drawAcoustics(random(), { family: 'voiced' }).voices).not.toBeNull();
     expect(drawAcoustics(random(), { family: 'unbalanced' }).voices).toBeNull();
+    expect(drawAcoustics(random(), { family: 'textured' }).swells).not.toBeNull();
+    expect(drawAcoustics(random(), { family: 'monopole' }).swells).toBeNull();
     expect(drawChain(random(), { family: 'coded' }).lossy).not.toBeNull();
     expect(drawChain(random(), { family: 'phone' }).lossy).toBeNull();
+  });
+
+  it('let a single drop click in about half of the arcs', () => {
+    const clicking = Array.from({ length: 400 }, (_, i) =>
+      drawAcoustics(createRandom(`click ${i}`), { family: 'resonant' }),
+    ).filter(({ dropPa }) => dropPa > 0).length;
+    // 200 expected of 400, standard deviation 10 (binomial); four of them allowed.
+    expect(Math.abs(clicking - 200)).toBeLessThan(40);
+  });
+
+  it('mix tools and talk into a shop only where that is asked for', () => {
+    const kinds = (noiseGroups?: readonly string[]) =>
+      new Set(
+        Array.from({ length: 300 }, (_, i) =>
+          drawChain(createRandom(`shop ${i}`), {
+            family: 'shop',
+            ...(noiseGroups ? { noiseGroups } : {}),
+          }).noises.map(({ kind }) => kind),
+        ).flat(),
+      );
+    const common = COMMON_NOISE_GROUPS.flatMap((group) => NOISE_GROUPS[group]!);
+    expect([...kinds()].sort()).toEqual(['room-noise', ...common].sort());
+    const all = Object.values(NOISE_GROUPS).flat();
+    expect([...kinds(Object.keys(NOISE_GROUPS))].sort()).toEqual(['room-noise', ...all].sort());
   });
 });

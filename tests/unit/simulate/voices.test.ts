@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../src/core/index.js';
 import { type ArcRun, publishedDipCase } from '../../../src/simulate/index.js';
 import type { VoiceSpec } from '../../../src/simulate/voice-spec.js';
-import { dropUnrest, voices } from '../../../src/simulate/voices.js';
+import { voices } from '../../../src/simulate/voices.js';
 
 const RATE = 44100;
 const WIRE = publishedDipCase().wire.diameterMm;
@@ -27,8 +27,6 @@ const spec: VoiceSpec = {
   crackTailS: 1e-3,
   crackHz: 3000,
   pulseShare: 0,
-  unrest: 0,
-  unrestHz: 20,
 };
 
 /** One second of arc with these drops and ruptures, and the current given in it. */
@@ -102,33 +100,5 @@ describe('voices', () => {
     }).length;
     // 100 expected of 400, standard deviation 8.7 (binomial); four of them allowed.
     expect(Math.abs(heard - 100)).toBeLessThan(35);
-  });
-});
-
-describe('dropUnrest', () => {
-  const shares = (mode: 'globular' | 'spray') => ({
-    'short-circuit': 0,
-    globular: mode === 'globular' ? 1 : 0,
-    spray: mode === 'spray' ? 1 : 0,
-    'pulsed-spray': 0,
-  });
-  const depth = (mode: 'globular' | 'spray', meanDropRatio: number) => {
-    const run = runWith({ shares: shares(mode), meanDropRatio });
-    const gain = dropUnrest(
-      { ...run, durationS: 20 },
-      { ...spec, unrest: 0.3 },
-      2000,
-      createRandom(5),
-    );
-    const log = gain.map(Math.log);
-    const mean = log.reduce((sum, v) => sum + v, 0) / log.length;
-    return rms(log.map((v) => v - mean));
-  };
-
-  it('leaves a spray alone and shakes big drops by the stated depth', () => {
-    expect(depth('spray', 0.8)).toBe(0);
-    // Unit variance, cut at 2.5: 0.3 less 1 %; some 2500 free values in 20 s at 20 Hz.
-    expect(Math.abs(depth('globular', 2) - 0.3)).toBeLessThan(0.03);
-    expect(Math.abs(depth('globular', 1.5) - 0.15)).toBeLessThan(0.015);
   });
 });
