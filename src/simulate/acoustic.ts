@@ -4,7 +4,7 @@ import { drawFlutter, type FlutterSpec } from './flutter.js';
 import { drawSwells, type SwellSpec } from './swells.js';
 import { drawVoices, type VoiceSpec } from './voice-spec.js';
 
-/** Families in which all sound but spatter follows the power of the arc. */
+/** Families in which all sound but spatter, and perhaps clicks of drops, follows the power of the arc. */
 export const POWER_FAMILIES = ['monopole', 'absorbing', 'resonant'] as const;
 /**
  * Families of assumptions about how the arc makes sound. In `voiced` the single events sound as well; in
@@ -71,7 +71,7 @@ const HISS_TO_PULSE_PA = 0.75;
 const HISS_TO_PULSE_DB = 7;
 /** The same where nothing is known of it: drops of a spray may be heard one by one, or no event at all. */
 const UNBALANCED_DB = [-24, 14] as const;
-/** The same where the events are heard in the hiss itself. */
+/** The same for the hiss at rest where events swell it, many of them on top of each other: own choice, kept wide. */
 const TEXTURED_DB = [-10, 14] as const;
 
 /** Random acoustics of the family; hiss against impulses spread widely about the published anchor. */
@@ -146,7 +146,7 @@ function drawHiss(random: Random, family: AcousticFamily, hissPa: number) {
 
 /**
  * Drops, spatter, gas and clicks, stated against the hiss so that their balance does not depend on its level.
- * Whether a single drop clicks is not known: in half of the arcs, and in less where events sound in other ways.
+ * Whether a single drop clicks is not known: in half of the arcs of the plain families, in three of ten elsewhere.
  */
 function drawExtras(random: Random, family: AcousticFamily, hissPa: number) {
   const clicking = POWER_FAMILIES.some((name) => name === family) ? 0.5 : 0.3;

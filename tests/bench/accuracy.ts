@@ -14,7 +14,7 @@ import { CHANNELS, type Kind } from '../support/judge.js';
 
 const ARCS = Number(process.argv[2] ?? 160);
 const OTHERS = Number(process.argv[3] ?? 4);
-/** Seeds that no model has seen; the assumptions are those it was fitted on. */
+/** Seeds that no model has seen; the assumptions are those of its plain renderings. */
 const RECIPE = { ...SHIPPED_RECIPE, seed: 'end to end' };
 const SURE = 0.95;
 const RATE_HZ = 44_100;

@@ -54,4 +54,5 @@ export const SMALL_RECIPE: TrainingRecipe = {
   arcS: [1.5, 2],
   renderings: [PLAIN],
   nonArcPerKind: 1,
+  nonArcChains: PLAIN.chainFamilies,
 };

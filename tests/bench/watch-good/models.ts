@@ -24,7 +24,7 @@ export function heldOutModels(held: readonly string[], runs: number): Models {
     seed: `held ${held.join()}`,
     families: SHIPPED_RECIPE.families.filter((family) => !held.includes(family)),
     runsPerMode: runs,
-    renderings: SHIPPED_RECIPE.renderings.slice(0, 1),
+    renderings: SHIPPED_RECIPE.renderings.slice(0, 2),
     nonArcPerKind: 6,
   };
   const sets = emptySets();

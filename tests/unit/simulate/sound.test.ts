@@ -128,4 +128,27 @@ describe('simulateSound', () => {
     expect(near.value / far.value).toBeLessThan(10.2);
     expect(near.value).toBeGreaterThan(0);
   });
+
+  it('lets the hiss swell at a drop and flutter, by what those specs say', () => {
+    const run = runWith(() => 5000, 0.6);
+    const arcCurrentA = new Float32Array(run.powerW.length).fill(200);
+    const drop = { timeS: 0.3, diameterMm: run.scenario.wire.diameterMm };
+    const arc = { ...run, arcCurrentA, truth: { ...run.truth, drops: [drop] } };
+    const hissing = { ...bare, pulseGain: 0, hissPa: 1, distanceM: 1 };
+    const still = simulateSound(arc, hissing);
+    const swells = { short: 0, drop: 2, pulse: 0, dropPower: 1, spread: 0, decayS: 1e3 };
+    const swelled = simulateSound(arc, { ...hissing, swells });
+    const flutter = { ...bare.flutter, own: 0.5, ownHz: 20 };
+    const fluttered = simulateSound(arc, { ...hissing, flutter });
+    const rms = (x: Float64Array, fromS: number, toS: number) =>
+      Math.sqrt(x.subarray(fromS * 44100, toS * 44100).reduce((sum, v) => sum + v * v, 0));
+    // A rise of 2 over rest that hardly dies away: three times as loud after the drop, alike before it.
+    expect(rms(swelled, 0.1, 0.29) / rms(still, 0.1, 0.29)).toBeCloseTo(1, 9);
+    expect(rms(swelled, 0.32, 0.58) / rms(still, 0.32, 0.58)).toBeCloseTo(3, 2);
+    // Deviation 0.5 (ln) at 20 Hz: tenths of a second differ by more than an even gain of 10 % would let them.
+    const ratios = [0.1, 0.2, 0.3, 0.4, 0.5].map(
+      (t) => rms(fluttered, t, t + 0.05) / rms(still, t, t + 0.05),
+    );
+    expect(Math.max(...ratios) / Math.min(...ratios)).toBeGreaterThan(1.2);
+  });
 });
