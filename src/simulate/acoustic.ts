@@ -1,6 +1,7 @@
 import type { Random } from '../core/index.js';
 import { ArcError } from '../core/index.js';
 import { drawFlutter, type FlutterSpec } from './flutter.js';
+import { sometimes } from './sometimes.js';
 import { drawSwells, type SwellSpec } from './swells.js';
 import { drawVoices, type VoiceSpec } from './voice-spec.js';
 
@@ -150,19 +151,17 @@ function drawHiss(random: Random, family: AcousticFamily, hissPa: number) {
  */
 function drawExtras(random: Random, family: AcousticFamily, hissPa: number) {
   const clicking = POWER_FAMILIES.some((name) => name === family) ? 0.5 : 0.3;
-  const maybe = (share: number, low: number, high: number): number =>
-    random.next() < share ? random.logUniform(low, high) : 0;
   return {
-    dropPa: hissPa * maybe(clicking, 0.4, 8),
+    dropPa: hissPa * sometimes(random, clicking, 0.4, 8),
     dropS: random.logUniform(5e-5, 6e-4),
-    crackleRate: maybe(0.7, 0.3, 40),
+    crackleRate: sometimes(random, 0.7, 0.3, 40),
     crackleShare: random.uniform(0, 0.4),
     cracklePa: hissPa * random.logUniform(0.5, 20),
-    gasPa: hissPa * maybe(0.7, 0.01, 0.2),
+    gasPa: hissPa * sometimes(random, 0.7, 0.01, 0.2),
     gasLeadS: random.uniform(0.05, 0.6),
     gasTailS: random.uniform(0.05, 1),
-    clickPa: hissPa * maybe(0.6, 0.3, 6),
-    feederPa: hissPa * maybe(0.4, 0.01, 0.2),
+    clickPa: hissPa * sometimes(random, 0.6, 0.3, 6),
+    feederPa: hissPa * sometimes(random, 0.4, 0.01, 0.2),
     feederHz: random.logUniform(60, 900),
   };
 }

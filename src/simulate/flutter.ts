@@ -1,6 +1,7 @@
 import { MODES, type Mode, type Random } from '../core/index.js';
 import { drift } from './noise-tools.js';
 import type { ArcRun } from './run.js';
+import { sometimes } from './sometimes.js';
 
 /** How unsteady the hiss is, as standard deviations of its level (ln) and corners in Hz. */
 export interface FlutterSpec {
@@ -17,16 +18,14 @@ export interface FlutterSpec {
  * steady hiss, globular transfer as irregular (common practice, no source).
  */
 export function drawFlutter(random: Random): FlutterSpec {
-  const maybe = (share: number, low: number, high: number): number =>
-    random.next() < share ? random.logUniform(low, high) : 0;
   return {
     own: random.logUniform(0.003, 0.12),
     ownHz: random.logUniform(3, 150),
     depth: {
-      'short-circuit': maybe(0.5, 0.03, 0.3),
-      globular: maybe(0.7, 0.05, 0.6),
-      spray: maybe(0.3, 0.02, 0.12),
-      'pulsed-spray': maybe(0.3, 0.02, 0.12),
+      'short-circuit': sometimes(random, 0.5, 0.03, 0.3),
+      globular: sometimes(random, 0.7, 0.05, 0.6),
+      spray: sometimes(random, 0.3, 0.02, 0.12),
+      'pulsed-spray': sometimes(random, 0.3, 0.02, 0.12),
     },
     hz: random.logUniform(4, 50),
   };

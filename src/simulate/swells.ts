@@ -1,6 +1,7 @@
 import type { Random } from '../core/index.js';
+import { pulseRises } from './pulse-rises.js';
 import type { ArcRun } from './run.js';
-import { pulseRises } from './voices.js';
+import { sometimes } from './sometimes.js';
 
 /** How the hiss swells at single events: rises over its level at rest, and how long they last. */
 export interface SwellSpec {
@@ -16,12 +17,10 @@ export interface SwellSpec {
 
 /** All own choice, kept wide. */
 export function drawSwells(random: Random): SwellSpec {
-  const maybe = (share: number, low: number, high: number): number =>
-    random.next() < share ? random.logUniform(low, high) : 0;
   return {
-    short: maybe(0.85, 0.5, 20),
-    drop: maybe(0.7, 0.1, 8),
-    pulse: maybe(0.8, 0.1, 5),
+    short: sometimes(random, 0.85, 0.5, 20),
+    drop: sometimes(random, 0.7, 0.1, 8),
+    pulse: sometimes(random, 0.8, 0.1, 5),
     dropPower: random.uniform(0.5, 3),
     spread: random.uniform(0.2, 0.8),
     decayS: random.logUniform(5e-4, 0.012),

@@ -1,4 +1,5 @@
 import type { Random } from '../core/index.js';
+import { sometimes } from './sometimes.js';
 
 /** How single drops, parting bridges and pulses sound. Pressures in Pa at 1 m. */
 export interface VoiceSpec {
@@ -34,7 +35,7 @@ export interface VoiceSpec {
 export function drawVoices(random: Random, hissPa: number): VoiceSpec {
   return {
     dropShare: random.uniform(0.3, 1),
-    dropPa: random.next() < 0.6 ? hissPa * random.logUniform(0.1, 6) : 0,
+    dropPa: hissPa * sometimes(random, 0.6, 0.1, 6),
     dropPower: random.uniform(0.5, 3),
     dropSpread: random.uniform(0.2, 0.9),
     dropLagS: random.logUniform(2e-4, 6e-3),
@@ -46,12 +47,12 @@ export function drawVoices(random: Random, hissPa: number): VoiceSpec {
     thumpHz: random.logUniform(70, 500),
     thumpS: random.logUniform(3e-3, 1.5e-2),
     burstShare: random.next() < 0.5 ? random.uniform(0, 0.3) : 0,
-    crackPa: random.next() < 0.7 ? hissPa * random.logUniform(1, 30) : 0,
+    crackPa: hissPa * sometimes(random, 0.7, 1, 30),
     crackPower: random.uniform(0.7, 2),
     crackSpread: random.uniform(0.15, 0.7),
     crackNoise: random.uniform(0.3, 2),
     crackTailS: random.logUniform(2e-4, 2.5e-3),
     crackHz: random.logUniform(1000, 8000),
-    pulseShare: random.next() < 0.6 ? random.logUniform(0.1, 1) : 0,
+    pulseShare: sometimes(random, 0.6, 0.1, 1),
   };
 }

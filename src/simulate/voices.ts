@@ -3,6 +3,7 @@ import { burst } from './crackle.js';
 import { section } from './filter.js';
 import { noiseGain } from './hiss.js';
 import { roughNormal } from './motion.js';
+import { pulseRises } from './pulse-rises.js';
 import type { ArcRun, DropTruth } from './run.js';
 import type { VoiceSpec } from './voice-spec.js';
 
@@ -29,16 +30,6 @@ export function voices(run: ArcRun, spec: VoiceSpec, rateHz: number, random: Ran
   const rises = pulsePa > 0 ? pulseRises(run) : [];
   for (const timeS of rises) crack(out, rateHz, timeS, pulsePa, spec, random);
   return out;
-}
-
-/** Where a pulsed current rises through the middle between base and peak, s. */
-export function pulseRises({ scenario: { source }, arcCurrentA, powerRateHz }: ArcRun): number[] {
-  if (source.kind !== 'pulsed') return [];
-  const middleA = (source.baseA + source.peakA) / 2;
-  const times: number[] = [];
-  for (let i = 1; i < arcCurrentA.length; i++)
-    if (arcCurrentA[i - 1]! < middleA && arcCurrentA[i]! >= middleA) times.push(i / powerRateHz);
-  return times;
 }
 
 function speakDrop(

@@ -17,10 +17,9 @@ export function drawPair(recipe: TrainingRecipe, index: number) {
   const random = createRandom(`${recipe.seed}/pair/${family}/${mode}/${index}`);
   const arcS = random.uniform(...recipe.arcS);
   const run = simulateArc(drawScenario(random, { mode, family, arcS }));
-  const acoustics = drawAcoustics(random, {
-    family: random.pick(recipe.renderings[0]!.acousticFamilies),
-  });
-  const chain = drawChain(random, { family: random.pick(recipe.renderings[0]!.chainFamilies) });
+  const { acousticFamilies, chainFamilies } = recipe.renderings[0]!;
+  const acoustics = drawAcoustics(random, { family: random.pick(acousticFamilies) });
+  const chain = drawChain(random, { family: random.pick(chainFamilies) });
   const heard = degradeSound(simulateSound(run, acoustics), acoustics.rateHz, chain, run.truth);
   return { run, chain, delayS: acoustics.distanceM / 343, ...heard };
 }

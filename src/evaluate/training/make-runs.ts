@@ -3,7 +3,6 @@ import { createElectricalLane, createSoundLane } from '../../features/index.js';
 import {
   type ArcRun,
   type ArcScenario,
-  COMMON_NOISE_GROUPS,
   degradeSound,
   drawAcoustics,
   drawChain,
@@ -72,12 +71,14 @@ const TRACES = [
   ['current', false, true],
 ] as const;
 
-function render(run: ArcRun, plan: RenderingPlan, random: Random, conditions: readonly string[]) {
-  const acoustics = drawAcoustics(random, { family: random.pick(plan.acousticFamilies) });
-  const chain = drawChain(random, {
-    family: random.pick(plan.chainFamilies),
-    noiseGroups: plan.noiseGroups ?? COMMON_NOISE_GROUPS,
-  });
+function render(
+  run: ArcRun,
+  { acousticFamilies, chainFamilies, ...noises }: RenderingPlan,
+  random: Random,
+  conditions: readonly string[],
+) {
+  const acoustics = drawAcoustics(random, { family: random.pick(acousticFamilies) });
+  const chain = drawChain(random, { family: random.pick(chainFamilies), ...noises });
   const { samples, rateHz } = degradeSound(
     simulateSound(run, acoustics),
     acoustics.rateHz,

@@ -7,6 +7,7 @@ import {
   drawAcoustics,
   drawChain,
   drawScenario,
+  POWER_FAMILIES,
   type SoundChain,
   simulateArc,
   simulateSound,
@@ -39,7 +40,7 @@ export interface Cell {
 export function drawCell(id: string, mode: Mode, family: string): Cell | undefined {
   const random = createRandom(id);
   const drawn = drawScenario(random, { mode, family, arcS: WELD_S + 2 });
-  const acousticFamily = random.pick(['monopole', 'absorbing', 'resonant']);
+  const acousticFamily = random.pick(POWER_FAMILIES);
   const acoustics = { ...drawAcoustics(random, { family: acousticFamily }), rateHz: SOUND_HZ };
   // A microphone that is fixed beside a cell; none of the phones and calls of the fitting.
   const chain = { ...drawChain(random, { family: random.pick(['studio', 'shop']) }) };

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createRandom, type Mode } from '../../../src/core/index.js';
 import type { LiveEvent } from '../../../src/run/index.js';
 import { concat } from '../../../src/signal/index.js';
+import { normalised } from '../../../src/simulate/noise-tools.js';
 import { demoTrace, liveStream } from '../../support/live-trace.js';
 
 /** Two steady stretches of 3 s without a pause between them. */
@@ -11,10 +12,8 @@ async function changing(from: Mode, to: Mode, suffix: string): Promise<LiveEvent
   const cut = (samples: Float64Array) =>
     samples.slice(1.2 * format.sampleRateHz, 4.2 * format.sampleRateHz);
   // Sounds of one shop: each recording has a gain of its own, up to 18 dB apart.
-  const level = (samples: Float64Array) => {
-    const rms = Math.sqrt(samples.reduce((sum, x) => sum + x * x, 0) / samples.length);
-    return format.kind === 'sound' ? samples.map((x) => (0.05 * x) / rms) : samples;
-  };
+  const level = (samples: Float64Array) =>
+    format.kind === 'sound' ? normalised(samples).map((x) => 0.05 * x) : samples;
   const channels = format.channels.map((_, c) =>
     concat(traces.map((t) => level(cut(t.channels[c]!)))),
   );

@@ -46,7 +46,8 @@ describe('flutter', () => {
   it('shakes each segment by the depths of what crosses in it', () => {
     const segments = [segment(0, 20, 0), segment(20, 40, 1), segment(40, 60, 0.5)];
     const gain = flutter(runWith(60, { segments }), still, RATE, createRandom(5));
-    // None, all and half of the metal in big drops: depths of 0, 0.3 and 0.15. Rejects one depth for the whole run. Unit variance at 20 Hz: some 2500 free values in 20 s, so ± 6 % is four sigma.
+    // None, all and half of the metal in big drops: depths of 0, 0.3 and 0.15. Rejects one depth for the whole run.
+    // Unit variance at 20 Hz: some 2500 free values in 20 s, so ± 6 % is four sigma.
     expect(spread(gain, 0, 20)).toBe(0);
     expect(Math.abs(spread(gain, 20, 40) / 0.3 - 1)).toBeLessThan(0.06);
     expect(Math.abs(spread(gain, 40, 60) / 0.15 - 1)).toBeLessThan(0.06);
