@@ -6,6 +6,6 @@ const written = (path) =>
   statSync(new URL(path, import.meta.url), { throwIfNoEntry: false })?.mtimeMs ?? 0;
 const compiled = ['../dist/.core.tsbuildinfo', '../dist/.node.tsbuildinfo'].map(written);
 const bundled = written('../dist/cli/main.js') >= Math.max(...compiled);
-const { main } = await import(bundled ? '../dist/cli/main.js' : '../dist/node/main.js');
+const { main } = await import(bundled ? '../dist/cli/main.js' : '../dist/apps/cli/main.js');
 
 await main(process.argv);

@@ -1,4 +1,29 @@
 /** Public interface that runs in browsers and in Node. Re-exports only. */
+
+export { compareResults } from './analysis/compare/index.js';
+export {
+  type AnalyseBothOptions,
+  type AnalyseOptions,
+  analyse,
+  analyseBoth,
+  defaultSettings,
+  type LiveEvent,
+  LiveStream,
+  parseSettings,
+  SETTINGS,
+  type Setting,
+  type Settings,
+  settingsRecord,
+} from './analysis/index.js';
+export {
+  CAUTIONS,
+  failedResult,
+  type Result,
+  resultJsonSchema,
+  resultSchema,
+  SCHEMA_VERSION,
+} from './analysis/result/index.js';
+export { csvHeader, csvRow, jsonText, terminalText } from './apps/view/index.js';
 export {
   ArcError,
   type ArcStretch,
@@ -13,15 +38,6 @@ export {
   type SourceProgramme,
   type Status,
 } from './core/index.js';
-export { type CrossCheck, crossCheck } from './cross-check/index.js';
-export { compareResults } from './evaluate/index.js';
-export {
-  expectModes,
-  parseSetup,
-  SETUP_OPTIONS,
-  type Setup,
-  type SetupOption,
-} from './procedure/index.js';
 export {
   type ByteSource,
   blobSource,
@@ -32,26 +48,11 @@ export {
   type Recording,
   type SampleBlock,
 } from './recording/index.js';
-export { csvHeader, csvRow, jsonText, terminalText } from './report/index.js';
+export { type CrossCheck, crossCheck } from './setup/check/index.js';
 export {
-  CAUTIONS,
-  failedResult,
-  type Result,
-  resultJsonSchema,
-  resultSchema,
-  SCHEMA_VERSION,
-} from './result/index.js';
-export {
-  type AnalyseBothOptions,
-  type AnalyseOptions,
-  analyse,
-  analyseBoth,
-  defaultSettings,
-  type LiveEvent,
-  LiveStream,
-  parseSettings,
-  SETTINGS,
-  type Setting,
-  type Settings,
-  settingsRecord,
-} from './run/index.js';
+  expectModes,
+  parseSetup,
+  SETUP_OPTIONS,
+  type Setup,
+  type SetupOption,
+} from './setup/index.js';

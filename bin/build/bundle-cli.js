@@ -11,7 +11,7 @@ const packages = Object.keys({ ...dependencies, ...devDependencies, ...optionalD
 
 rmSync('dist/cli', { recursive: true, force: true });
 await build({
-  entryPoints: ['src/node/main.ts'],
+  entryPoints: ['src/apps/cli/main.ts'],
   outdir: 'dist/cli',
   bundle: true,
   splitting: true,

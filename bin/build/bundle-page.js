@@ -2,7 +2,7 @@
 import { build } from 'esbuild';
 
 await build({
-  entryPoints: ['src/report/html/client/main.ts'],
+  entryPoints: ['src/apps/report/client/main.ts'],
   outfile: 'dist/report-page.js',
   bundle: true,
   minify: true,

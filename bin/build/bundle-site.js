@@ -44,10 +44,10 @@ const common = {
 const { metafile } = await build({
   ...common,
   entryPoints: {
-    main: 'src/page/main.ts',
-    live: 'src/page/worker/live.ts',
-    files: 'src/page/worker/files.ts',
-    worklet: 'src/page/capture/worklet.ts',
+    main: 'src/apps/page/main.ts',
+    live: 'src/apps/page/worker/live.ts',
+    files: 'src/apps/page/worker/files.ts',
+    worklet: 'src/apps/page/capture/worklet.ts',
   },
   outdir: OUT,
   format: 'esm',
@@ -59,10 +59,10 @@ const { metafile } = await build({
 await writeStyle();
 // Written anew without its blanks.
 for (const name of MODELS)
-  write(`models/${name}.json`, JSON.stringify(JSON.parse(read(`fixtures/models/${name}.json`))));
+  write(`models/${name}.json`, JSON.stringify(JSON.parse(read(`src/model/shipped/${name}.json`))));
 write(
   'index.html',
-  read('src/page/index.html').replace(
+  read('src/apps/page/index.html').replace(
     '<!-- policy -->',
     `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
   ),
@@ -109,14 +109,14 @@ function files() {
 async function writeStyle() {
   const { outputFiles } = await build({
     ...common,
-    entryPoints: ['src/report/html/page-style.ts'],
+    entryPoints: ['src/apps/report/page-style.ts'],
     format: 'esm',
     write: false,
     legalComments: 'none',
   });
   const code = `data:text/javascript;base64,${Buffer.from(outputFiles[0].contents).toString('base64')}`;
   const { PAGE_STYLE } = await import(code);
-  write('page.css', `${PAGE_STYLE}\n${read('src/page/page.css')}`);
+  write('page.css', `${PAGE_STYLE}\n${read('src/apps/page/page.css')}`);
 }
 
 /** What the first view and a recording need; the readers of other formats come when first used. */
@@ -141,7 +141,7 @@ async function writeServiceWorker() {
   const BUILD = { version: hash.digest('hex').slice(0, 16), core: core() };
   await build({
     ...common,
-    entryPoints: ['src/page/service-worker.ts'],
+    entryPoints: ['src/apps/page/service-worker.ts'],
     outfile: join(OUT, 'service-worker.js'),
     format: 'iife',
     define: { BUILD: JSON.stringify(BUILD) },

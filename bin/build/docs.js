@@ -4,11 +4,11 @@
 // the name of a table or `$ command`.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
+import { CONFIDENCE_WORDS, MODE_WORDS } from '../../dist/apps/view/index.js';
 import { SETTINGS, SETUP_OPTIONS } from '../../dist/index.js';
 import { READERS } from '../../dist/recording/readers.js';
-import { CONFIDENCE_WORDS, MODE_WORDS } from '../../dist/report/index.js';
 
-const FILES = ['README.md', 'fixtures/models/README.md'];
+const FILES = ['README.md', 'src/model/shipped/README.md'];
 const PART = /(<!-- made by npm run docs: (.+?) -->\n)([\s\S]*?)(<!-- end -->)/g;
 
 const safe = (text) => String(text).replaceAll('|', '\\|');
@@ -22,7 +22,7 @@ const percent = (value) =>
   value === null || value === undefined ? '–' : `${(100 * value).toFixed(1)} %`;
 const interval = (one, show) =>
   one ? `${show(one.value)} (${show(one.low)} to ${show(one.high)})` : '–';
-const model = (set) => JSON.parse(readFileSync(`fixtures/models/${set}.json`, 'utf8'));
+const model = (set) => JSON.parse(readFileSync(`src/model/shipped/${set}.json`, 'utf8'));
 
 /** What held-out scorers reached, a row a group of runs. */
 const figures = (set) =>

@@ -1,5 +1,5 @@
 import type { Note, RecordingKind } from '../core/index.js';
-import type { RawFormat } from './raw/index.js';
+import type { RawFormat } from './raw/format.js';
 
 /** Bytes that can be read at any place: a file, a Blob, a buffer. The one seam between hosts. */
 export interface ByteSource {

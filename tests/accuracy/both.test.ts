@@ -1,11 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { SHIPPED_RECIPE } from '../../src/evaluate/index.js';
-import { align, parsePooling, pool, SoundSeries, TraceSeries } from '../../src/fusion/index.js';
+import {
+  align,
+  parsePooling,
+  pool,
+  SoundSeries,
+  TraceSeries,
+} from '../../src/analysis/fusion/index.js';
+import { SHIPPED_RECIPE } from '../../src/lab/train/index.js';
 import { drawPair, judgePair } from '../support/drawn-pair.js';
 
-const POOLING = join(import.meta.dirname, '../../fixtures/models/pooling.json');
+const POOLING = join(import.meta.dirname, '../../src/model/shipped/pooling.json');
 
 /** Seeds that neither the models nor the weights have seen; all families and modes once. */
 const RECIPE = { ...SHIPPED_RECIPE, seed: 'both 1', arcS: [2, 2.5] as const };

@@ -3,12 +3,13 @@
  * which the figures in the model documents leave out. One mechanism carries the metal in all of them
  * (`unambiguous`). Arguments: arcs (default 160; about a second each), sounds without an arc a kind (default 4).
  */
-import { parseModel } from '../../src/classify/index.js';
+
+import { defaultSettings, laneFor, Pipeline } from '../../src/analysis/index.js';
 import { createRandom } from '../../src/core/index.js';
-import { SHIPPED_RECIPE } from '../../src/evaluate/index.js';
-import { loadShippedModel } from '../../src/node/shipped-models.js';
-import { defaultSettings, laneFor, Pipeline } from '../../src/run/index.js';
-import { NON_ARC_SOUNDS, simulateNonArc } from '../../src/simulate/index.js';
+import { loadShippedModel } from '../../src/files/shipped-models.js';
+import { NON_ARC_SOUNDS, simulateNonArc } from '../../src/lab/simulate/index.js';
+import { SHIPPED_RECIPE } from '../../src/lab/train/index.js';
+import { parseModel } from '../../src/model/index.js';
 import { drawPair } from '../support/drawn-pair.js';
 import { CHANNELS, type Kind } from '../support/judge.js';
 

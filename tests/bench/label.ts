@@ -8,7 +8,6 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createRandom } from '../../src/core/index.js';
-import { writeWav } from '../../src/recording/index.js';
 import {
   drawAcoustics,
   drawScenario,
@@ -16,7 +15,8 @@ import {
   POWER_FAMILIES,
   simulateArc,
   simulateSound,
-} from '../../src/simulate/index.js';
+} from '../../src/lab/simulate/index.js';
+import { writeWav } from '../../src/recording/index.js';
 
 const COUNT = Number(process.argv[2] ?? 400);
 /** Drawn anew up to here; more recordings are these again under other names. */

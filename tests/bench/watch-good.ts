@@ -5,9 +5,7 @@
  * Arguments: cells a family and mode (default 2); arcs a family and mode to fit models on that have not seen
  * the family of a cell (default 0: the shipped models, which know all families; 60 took 17 minutes to fit).
  */
-import { parseModel } from '../../src/classify/index.js';
-import { createRandom, MODES, type Mode } from '../../src/core/index.js';
-import { parseSetup } from '../../src/procedure/index.js';
+
 import {
   type Allowance,
   DepartureWatch,
@@ -18,8 +16,11 @@ import {
   LiveStream,
   laneFor,
   learnAllowance,
-} from '../../src/run/index.js';
-import { concat } from '../../src/signal/index.js';
+} from '../../src/analysis/index.js';
+import { createRandom, MODES, type Mode } from '../../src/core/index.js';
+import { concat } from '../../src/dsp/index.js';
+import { parseModel } from '../../src/model/index.js';
+import { parseSetup } from '../../src/setup/index.js';
 import {
   type Cell,
   drawCell,

@@ -3,10 +3,7 @@
  * provisional and the confirmed answer and to the alarm, false alarms an hour, departures missed, CPU share of
  * one core, and memory over simulated hours. Arguments: runs a mode (default 6), hours of memory (default 24).
  */
-import { parseModel } from '../../src/classify/index.js';
-import { createRandom, MODES, type Mode } from '../../src/core/index.js';
-import { loadShippedModel } from '../../src/node/shipped-models.js';
-import { parseSetup } from '../../src/procedure/index.js';
+
 import {
   DepartureWatch,
   defaultSettings,
@@ -14,8 +11,10 @@ import {
   type LiveFormat,
   LiveStream,
   laneFor,
-} from '../../src/run/index.js';
-import { concat } from '../../src/signal/index.js';
+} from '../../src/analysis/index.js';
+import { createRandom, MODES, type Mode } from '../../src/core/index.js';
+import { concat } from '../../src/dsp/index.js';
+import { loadShippedModel } from '../../src/files/shipped-models.js';
 import {
   type ArcRun,
   drawAcoustics,
@@ -23,7 +22,9 @@ import {
   POWER_FAMILIES,
   simulateArc,
   simulateSound,
-} from '../../src/simulate/index.js';
+} from '../../src/lab/simulate/index.js';
+import { parseModel } from '../../src/model/index.js';
+import { parseSetup } from '../../src/setup/index.js';
 
 const RUNS = Number(process.argv[2] ?? 6);
 const HOURS = Number(process.argv[3] ?? 24);

@@ -3,9 +3,9 @@ import type { Server } from 'node:http';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { MODE_WORDS } from '../../src/apps/view/index.js';
 import { MODES } from '../../src/core/index.js';
 import { writeWav } from '../../src/recording/index.js';
-import { MODE_WORDS } from '../../src/report/index.js';
 import { scratch } from '../support/scratch.js';
 import { longRecording, wholeRun } from './long-recording.js';
 import {

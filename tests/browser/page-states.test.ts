@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { loadSite } from '../../src/node/serve/site.js';
+import { loadSite } from '../../src/apps/cli/serve/site.js';
 import {
   DESKTOP,
   goTo,

@@ -4,8 +4,8 @@ import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { startServer } from '../../src/node/serve/server.js';
-import { loadSite } from '../../src/node/serve/site.js';
+import { startServer } from '../../src/apps/cli/serve/server.js';
+import { loadSite } from '../../src/apps/cli/serve/site.js';
 import { longRecording } from './long-recording.js';
 
 export const CHROMIUM = '/usr/bin/chromium';

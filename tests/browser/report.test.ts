@@ -4,14 +4,14 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { printPage } from '../../src/node/report/browser.js';
+import { printPage } from '../../src/apps/cli/report/browser.js';
 import {
   compareSection,
   indexEntry,
   indexPage,
   type RunView,
   runPage,
-} from '../../src/report/html/index.js';
+} from '../../src/apps/report/index.js';
 import { MADE, madeRun, madeSound } from '../support/report-run.js';
 import { sampleResult } from '../support/sample-result.js';
 import { scratch } from '../support/scratch.js';
@@ -58,7 +58,7 @@ describe.skipIf(!present)('the report in a real browser', () => {
       args: ['--no-sandbox', '--disable-background-networking'],
     });
     const built = await build({
-      entryPoints: ['src/report/html/client/main.ts'],
+      entryPoints: ['src/apps/report/client/main.ts'],
       bundle: true,
       minify: true,
       write: false,

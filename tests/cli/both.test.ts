@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { resultSchema } from '../../src/result/index.js';
+import { resultSchema } from '../../src/analysis/result/index.js';
 import { runCli } from '../support/run-cli.js';
 
 const recordings = join(import.meta.dirname, '../../fixtures/recordings');

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { type Result, resultSchema } from '../../src/result/index.js';
+import { type Result, resultSchema } from '../../src/analysis/result/index.js';
 import { runCli } from '../support/run-cli.js';
 
 const recordings = join(import.meta.dirname, '../../fixtures/recordings');

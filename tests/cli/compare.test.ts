@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { comparisonSchema } from '../../src/evaluate/compare/index.js';
+import { comparisonSchema } from '../../src/analysis/compare/index.js';
 import { runCli } from '../support/run-cli.js';
 import { sampleResult } from '../support/sample-result.js';
 import { scratch } from '../support/scratch.js';

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { type Result, resultSchema } from '../../src/result/index.js';
+import { type Result, resultSchema } from '../../src/analysis/result/index.js';
 import { HAS_FFMPEG, type MediaFolder, mediaFolder } from '../recordings/media.js';
 import { shippedRecording } from '../support/judge.js';
 import { runCli } from '../support/run-cli.js';

@@ -2,9 +2,9 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
-import { classifyCommand } from '../../src/node/classify/command.js';
-import { findBrowser } from '../../src/node/report/browser.js';
-import { reportCommand } from '../../src/node/report/command.js';
+import { classifyCommand } from '../../src/apps/cli/classify/command.js';
+import { findBrowser } from '../../src/apps/cli/report/browser.js';
+import { reportCommand } from '../../src/apps/cli/report/command.js';
 import { FAKE_ENGINE } from '../support/fake-engine.js';
 import { scratch } from '../support/scratch.js';
 
@@ -14,7 +14,7 @@ let words = '';
 // The build does the same; the tests must not depend on a stale one.
 beforeAll(() =>
   build({
-    entryPoints: ['src/report/html/client/main.ts'],
+    entryPoints: ['src/apps/report/client/main.ts'],
     outfile: 'dist/report-page.js',
     bundle: true,
     minify: true,

@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { describe, expect, it } from 'vitest';
-import { codecRoundTrip } from '../../src/node/simulate-codec.js';
+import { codecRoundTrip } from '../../src/apps/cli/simulate-codec.js';
 
 const RATE = 44100;
 const encoders = spawnSync('ffmpeg', ['-hide_banner', '-encoders']).stdout?.toString() ?? '';

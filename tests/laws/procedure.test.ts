@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MODES } from '../../src/core/index.js';
-import { crossCheck } from '../../src/cross-check/index.js';
+import { crossCheck } from '../../src/setup/check/index.js';
 import {
   currentForFeed,
   feedForCurrent,
@@ -13,8 +13,8 @@ import {
   permitsAt,
   symbolRanges,
   WIRE_MATERIALS,
-} from '../../src/procedure/index.js';
-import { seenAs } from '../unit/cross-check/situation.js';
+} from '../../src/setup/index.js';
+import { seenAs } from '../unit/setup/check/situation.js';
 
 const options = { seed: 440, numRuns: 200 };
 const real = (min: number, max: number) => fc.double({ min, max, noNaN: true });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRandom, MODES } from '../../src/core/index.js';
 import { createSoundLane, type LaneEvent } from '../../src/features/index.js';
-import { atRate } from '../../src/simulate/device.js';
+import { atRate } from '../../src/lab/simulate/devices/device.js';
 import { beatingNoise } from '../definitions/acoustic/sounds.js';
 import { judge, shippedRecording } from '../support/judge.js';
 

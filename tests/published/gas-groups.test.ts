@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gasSymbol, OXIDISING_GROUPS, parseGas, symbolRanges } from '../../src/procedure/index.js';
+import { gasSymbol, OXIDISING_GROUPS, parseGas, symbolRanges } from '../../src/setup/index.js';
 
 /** Vectors in the text of ISO 14175:2008, from a secondary copy: check the standard itself. */
 const IN_THE_TEXT: readonly [string, string][] = [

@@ -6,7 +6,7 @@ import {
   powerPerSpeed,
   THERMAL_EFFICIENCY,
   tracePower,
-} from '../../src/procedure/index.js';
+} from '../../src/setup/index.js';
 
 describe('heat input', () => {
   // A public worked example, secondary text: 24 V, 160 A, 150 mm/min. Rejects: mm/s taken for mm/min,

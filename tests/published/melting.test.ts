@@ -5,7 +5,7 @@ import {
   feedForCurrent,
   impliedStickOut,
   MM_PER_INCH,
-} from '../../src/procedure/index.js';
+} from '../../src/setup/index.js';
 
 const STEEL_1_2 = { material: 'carbon-steel', diameterMm: 1.2, stickOutMm: 15 } as const;
 

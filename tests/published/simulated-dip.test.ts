@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { publishedDipCase, simulateArc } from '../../src/simulate/index.js';
+import { publishedDipCase, simulateArc } from '../../src/lab/simulate/index.js';
 
 /** Samples and events between 1 s and 4 s, when the strike is forgotten. */
 function steadyPart() {

@@ -4,7 +4,7 @@ import {
   type DetachmentLaw,
   publishedDipCase,
   simulateArc,
-} from '../../src/simulate/index.js';
+} from '../../src/lab/simulate/index.js';
 
 /** Free flight of carbon-steel wire in 98Ar/2O2 with a long, quiet arc, fed for about `currentA`. */
 function freeFlight(law: DetachmentLaw, diameterMm: number, currentA: number): ArcScenario {

@@ -5,7 +5,7 @@ import {
   sprayInGas,
   transitionCurrent,
   type WireMaterial,
-} from '../../src/procedure/index.js';
+} from '../../src/setup/index.js';
 
 /** MIG Welding Handbook, Table 1-2 (read in the source): least current for spray, A. */
 const TABLE_1_2: readonly [WireMaterial, string, number, number][] = [

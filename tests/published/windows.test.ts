@@ -12,7 +12,7 @@ import {
   qualificationNotes,
   SPRAY_BANDS,
   TAUGHT_HIGHEST_MODE_IN_CO2,
-} from '../../src/procedure/index.js';
+} from '../../src/setup/index.js';
 
 const at = (gas: string, v: number, a: number, wire = '1.2mm') =>
   permitsAt(v, a, modeBoundaries(parseSetup({ wire, gas })), null);

@@ -7,7 +7,7 @@ import {
   metresPerKilogram,
   WIRE_SIZES,
   type WireMaterial,
-} from '../../src/procedure/index.js';
+} from '../../src/setup/index.js';
 
 /** MIG Welding Handbook, ch. 7 p. 10 (read in the source): inches of wire in a pound. */
 const HANDBOOK: readonly [WireMaterial, number, number][] = [

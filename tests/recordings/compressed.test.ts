@@ -1,7 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { ffmpegDecoder } from '../../src/node/ffmpeg-decoder.js';
-import { openFileSource } from '../../src/node/file-source.js';
+import { ffmpegDecoder } from '../../src/files/ffmpeg-decoder.js';
+import { openFileSource } from '../../src/files/file-source.js';
 import { type HostDecoder, openRecording, type ReadOptions } from '../../src/recording/index.js';
 import {
   agreementDb,

@@ -2,7 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { appendFileSync, chmodSync, mkdirSync, truncateSync, writeFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { isArcError } from '../../src/core/index.js';
-import { fileError, openFileSource } from '../../src/node/file-source.js';
+import { fileError, openFileSource } from '../../src/files/file-source.js';
 import { bufferSource, openRecording } from '../../src/recording/index.js';
 import { agreementDb, clicksAndSweep, HAS_FFMPEG, type MediaFolder, mediaFolder } from './media.js';
 import { drain, type WholeRecording } from './read-all.js';

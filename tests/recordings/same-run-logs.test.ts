@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import type { Result } from '../../src/result/index.js';
+import type { Result } from '../../src/analysis/result/index.js';
 import { analyseBytes } from '../support/analyse-bytes.js';
 import { shippedRecording } from '../support/judge.js';
 import { type Columns, csvOf, hdf5Of, mat5Of, npyOf, parquetOf } from './log-writers.js';

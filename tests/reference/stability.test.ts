@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { wilson } from '../../src/evaluate/compare/index.js';
+import { wilson } from '../../src/analysis/compare/index.js';
 import {
   normalCdf,
   normalQuantile,
   spreadOf,
   trendOf,
-} from '../../src/evaluate/stability/index.js';
+} from '../../src/analysis/compare/stability/index.js';
 
 /** Made by fixtures/reference/stability.py with SciPy 1.10.1. */
 const reference = JSON.parse(

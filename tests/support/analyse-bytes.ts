@@ -1,13 +1,13 @@
-import { loadShippedModel } from '../../src/node/shipped-models.js';
-import { parseSetup } from '../../src/procedure/index.js';
+import { analyse, defaultSettings } from '../../src/analysis/index.js';
+import type { Result } from '../../src/analysis/result/index.js';
+import { loadShippedModel } from '../../src/files/shipped-models.js';
 import {
   bufferSource,
   type HostDecoder,
   openRecording,
   type ReadOptions,
 } from '../../src/recording/index.js';
-import type { Result } from '../../src/result/index.js';
-import { analyse, defaultSettings } from '../../src/run/index.js';
+import { parseSetup } from '../../src/setup/index.js';
 
 /** The result of bytes, as the command line makes it, but for programs of the machine that decode. */
 export async function analyseBytes(

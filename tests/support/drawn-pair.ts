@@ -1,5 +1,4 @@
 import { createRandom, MODES, type Mode } from '../../src/core/index.js';
-import type { TrainingRecipe } from '../../src/evaluate/index.js';
 import {
   degradeSound,
   drawAcoustics,
@@ -7,7 +6,8 @@ import {
   drawScenario,
   simulateArc,
   simulateSound,
-} from '../../src/simulate/index.js';
+} from '../../src/lab/simulate/index.js';
+import type { TrainingRecipe } from '../../src/lab/train/index.js';
 import { judge } from './judge.js';
 
 /** The traces and the sound of one drawn arc. */

@@ -1,7 +1,7 @@
+import type { Result } from '../../src/analysis/result/index.js';
+import type { Engine } from '../../src/apps/terminal/judge/engine.js';
 import { ArcError } from '../../src/core/index.js';
-import type { Engine } from '../../src/node/classify/engine.js';
-import { openFileSource } from '../../src/node/file-source.js';
-import type { Result } from '../../src/result/index.js';
+import { openFileSource } from '../../src/files/file-source.js';
 import { sampleResult } from './sample-result.js';
 
 /**

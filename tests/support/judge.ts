@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { parseModel } from '../../src/classify/index.js';
+import { defaultSettings, laneFor, Pipeline } from '../../src/analysis/index.js';
+import { concat } from '../../src/dsp/index.js';
+import { parseModel } from '../../src/model/index.js';
 import { bufferSource, openRecording } from '../../src/recording/index.js';
-import { defaultSettings, laneFor, Pipeline } from '../../src/run/index.js';
-import { concat } from '../../src/signal/index.js';
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -26,7 +26,7 @@ export function shippedPipeline(kind: Kind, sampleRateHz: number): Pipeline {
     sampleRateHz,
     channels: [...CHANNELS[kind]],
   });
-  const file = join(ROOT, 'fixtures/models', `${lane.featureSet.id}.json`);
+  const file = join(ROOT, 'src/model/shipped', `${lane.featureSet.id}.json`);
   const model = parseModel(JSON.parse(readFileSync(file, 'utf8')), lane.featureSet);
   return new Pipeline(lane, sampleRateHz, model, defaultSettings());
 }

@@ -1,10 +1,10 @@
 // The label command as a process of its own, with the invented engine. Takes inputs and options as JSON.
 // With LABEL_INLINE set the work is done without threads, which start much more slowly than it lasts.
 import './end-with-parent.mjs';
-import { sayError } from '../../dist/node/failure.js';
-import { labelCommand } from '../../dist/node/label/command.js';
-import { labelOne } from '../../dist/node/label/label-one.js';
-import { guardPipes } from '../../dist/node/output.js';
+import { labelCommand } from '../../dist/apps/label/command.js';
+import { labelOne } from '../../dist/apps/label/label-one.js';
+import { sayError } from '../../dist/apps/terminal/failure.js';
+import { guardPipes } from '../../dist/apps/terminal/output.js';
 import { ENGINE } from './label-engine.mjs';
 
 guardPipes();

@@ -4,7 +4,7 @@
 import { appendFileSync } from 'node:fs';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { ArcError } from '../../dist/core/index.js';
-import { openFileSource } from '../../dist/node/file-source.js';
+import { openFileSource } from '../../dist/files/file-source.js';
 
 const error = (code, name) =>
   new ArcError({ code, what: `${name} is of no use.`, expected: 'another', todo: 'Look.' });

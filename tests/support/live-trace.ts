@@ -1,10 +1,10 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { parseModel } from '../../src/classify/index.js';
-import { parseSetup } from '../../src/procedure/index.js';
+import { defaultSettings, type LiveFormat, LiveStream, laneFor } from '../../src/analysis/index.js';
+import { concat } from '../../src/dsp/index.js';
+import { parseModel } from '../../src/model/index.js';
 import { bufferSource, openRecording, type Recording } from '../../src/recording/index.js';
-import { defaultSettings, type LiveFormat, LiveStream, laneFor } from '../../src/run/index.js';
-import { concat } from '../../src/signal/index.js';
+import { parseSetup } from '../../src/setup/index.js';
 
 const root = join(import.meta.dirname, '../../fixtures');
 

@@ -1,6 +1,6 @@
-import { EvidenceCollector } from '../../src/evidence/index.js';
-import type { RunView } from '../../src/report/html/index.js';
-import type { Result } from '../../src/result/index.js';
+import type { Result } from '../../src/analysis/result/index.js';
+import type { RunView } from '../../src/apps/report/index.js';
+import { EvidenceCollector } from '../../src/apps/view/evidence/index.js';
 import { sampleResult } from './sample-result.js';
 
 /**

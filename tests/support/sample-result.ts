@@ -1,4 +1,4 @@
-import { CAUTIONS, type Result, SCHEMA_VERSION } from '../../src/result/index.js';
+import { CAUTIONS, type Result, SCHEMA_VERSION } from '../../src/analysis/result/index.js';
 
 /**
  * An invented result, for tests of what shows results: 10 s of sound, arc from 1 s to 9 s, six seconds

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { EvidenceCollector, placeRun, watched } from '../../src/evidence/index.js';
-import { loadShippedModel } from '../../src/node/shipped-models.js';
-import { parseSetup } from '../../src/procedure/index.js';
+import { analyse, defaultSettings } from '../../src/analysis/index.js';
+import type { RunView } from '../../src/apps/report/index.js';
+import { EvidenceCollector, placeRun, watched } from '../../src/apps/view/evidence/index.js';
+import { loadShippedModel } from '../../src/files/shipped-models.js';
 import { bufferSource, openRecording } from '../../src/recording/index.js';
-import type { RunView } from '../../src/report/html/index.js';
-import { analyse, defaultSettings } from '../../src/run/index.js';
+import { parseSetup } from '../../src/setup/index.js';
 
 /** A shipped demonstration recording as its report and the page see it. */
 export async function shippedView(name: string, stated: Record<string, string>): Promise<RunView> {

@@ -1,6 +1,6 @@
-import type { Model } from '../../src/classify/index.js';
 import { MODES } from '../../src/core/index.js';
 import type { FeatureSet } from '../../src/features/index.js';
+import type { Model } from '../../src/model/index.js';
 
 /** Two invented features: `lean` separates the first two modes, `lift` the other two. */
 export const TINY_SET: FeatureSet = {

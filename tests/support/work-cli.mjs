@@ -1,7 +1,7 @@
 // The work command as a process of its own, with the invented engine. Takes its options as JSON.
 import './end-with-parent.mjs';
-import { sayError } from '../../dist/node/failure.js';
-import { workCommand } from '../../dist/node/label/queue/work.js';
+import { workCommand } from '../../dist/apps/label/queue/work.js';
+import { sayError } from '../../dist/apps/terminal/failure.js';
 
 try {
   const engineUrl = new URL('./label-engine.mjs', import.meta.url).href;

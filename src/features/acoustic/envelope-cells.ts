@@ -1,4 +1,4 @@
-import { BiquadCascade, butterworth } from '../../signal/index.js';
+import { BiquadCascade, butterworth } from '../../dsp/index.js';
 import {
   BAND_HIGH_HZ,
   BAND_LOW_HZ,

@@ -1,4 +1,4 @@
-import { selectRank } from '../../signal/index.js';
+import { selectRank } from '../../dsp/index.js';
 import { MODULATION_BIN_HZ, MODULATION_BINS } from './modulation.js';
 
 /** Range in which an event rate is sought, Hz. */

@@ -1,4 +1,4 @@
-import { hannWindow, RealFft, windowEnergy } from '../../signal/index.js';
+import { hannWindow, RealFft, windowEnergy } from '../../dsp/index.js';
 import { CELL_RATE_HZ, WINDOW_CELLS } from './grid.js';
 
 /** Bin width of the modulation spectra: 0.977 Hz. */

@@ -1,5 +1,5 @@
-import { ClipCounter } from '../../conditioning/index.js';
 import { ArcError } from '../../core/index.js';
+import { ClipCounter } from '../../recording/quality/index.js';
 import type { Lane, LaneSummary } from '../lane.js';
 import type { LaneEvent } from '../vector.js';
 import { Background } from './background.js';

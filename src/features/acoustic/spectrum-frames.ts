@@ -1,4 +1,4 @@
-import { hannWindow, RealFft } from '../../signal/index.js';
+import { hannWindow, RealFft } from '../../dsp/index.js';
 
 const HOPS_A_WINDOW = 4;
 

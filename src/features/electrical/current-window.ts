@@ -1,4 +1,4 @@
-import { concat, median } from '../../signal/index.js';
+import { concat, median } from '../../dsp/index.js';
 import type { SlotPlan } from './decimation.js';
 import { LevelHistogram } from './level-histogram.js';
 import { momentsOf, slowSpread } from './moments.js';

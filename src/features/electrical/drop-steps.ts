@@ -1,4 +1,4 @@
-import { concat } from '../../signal/index.js';
+import { concat } from '../../dsp/index.js';
 import { LevelHistogram } from './level-histogram.js';
 
 /** A step up of the arc-phase voltage, as the arc lengthens when a drop leaves the wire. */

@@ -1,4 +1,4 @@
-import { quantileOfSorted } from '../../signal/index.js';
+import { quantileOfSorted } from '../../dsp/index.js';
 import type { Short } from './short-detector.js';
 
 /** A short of this length is never incipient, whatever the others are (common practice, no source). */

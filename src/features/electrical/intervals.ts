@@ -1,4 +1,4 @@
-import { median } from '../../signal/index.js';
+import { median } from '../../dsp/index.js';
 
 /** Rate and evenness of a train of events. All NaN with fewer than three events. */
 export interface Train {

@@ -1,5 +1,5 @@
-import { ChannelQuality, sampleRateFlags } from '../../conditioning/index.js';
 import type { Note } from '../../core/index.js';
+import { ChannelQuality, sampleRateFlags } from '../../recording/quality/index.js';
 import type { LaneSummary } from '../lane.js';
 import type { SlotPlan } from './decimation.js';
 import { ProgrammeVotes } from './programme.js';

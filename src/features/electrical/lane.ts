@@ -1,5 +1,5 @@
-import { ElectricalGate } from '../../arc/index.js';
 import { ArcError } from '../../core/index.js';
+import { ElectricalGate } from '../../detect/index.js';
 import type { Lane, LaneSummary } from '../lane.js';
 import type { FeatureSet, LaneEvent } from '../vector.js';
 import { planSlots, type SlotPlan } from './decimation.js';

@@ -1,4 +1,4 @@
-import { hannWindow, RealFft, windowEnergy } from '../../signal/index.js';
+import { hannWindow, RealFft, windowEnergy } from '../../dsp/index.js';
 
 /** Power spectrum of one segment: V² (or A²) a bin, bins 0 to size/2; they add up to the variance. */
 export interface SegmentSpectrum {

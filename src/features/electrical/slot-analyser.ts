@@ -1,4 +1,4 @@
-import { mean as meanOf } from '../../signal/index.js';
+import { mean as meanOf } from '../../dsp/index.js';
 import { ArcPhase, type ArcPhaseSlot } from './arc-phase.js';
 import { blockMeans, type SlotPlan } from './decimation.js';
 import { type DropStep, DropSteps } from './drop-steps.js';

@@ -1,4 +1,4 @@
-import { median } from '../../signal/index.js';
+import { median } from '../../dsp/index.js';
 
 /** The strongest line of a spectrum above the floor around it. */
 export interface SpectralLine {

@@ -1,4 +1,4 @@
-import { concat, median } from '../../signal/index.js';
+import { concat, median } from '../../dsp/index.js';
 import type { SlotPlan } from './decimation.js';
 import type { IncipientRule } from './incipient.js';
 import { trainOf } from './intervals.js';

@@ -1,5 +1,5 @@
 import { ArcError } from '../../core/index.js';
-import { concat } from '../../signal/index.js';
+import { concat } from '../../dsp/index.js';
 
 /** Up to this length a missing stretch is bridged by a straight line; a longer one is set to 0. */
 export const BRIDGED_S = 0.02;

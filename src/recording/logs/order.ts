@@ -1,5 +1,5 @@
 import { ArcError } from '../../core/index.js';
-import { concat } from '../../signal/index.js';
+import { concat } from '../../dsp/index.js';
 import type { RowChunk } from './table.js';
 
 /** So many rows are held back, so that a row may come that much too late and still find its place. */

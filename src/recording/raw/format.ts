@@ -1,5 +1,5 @@
 import { ArcError } from '../../core/index.js';
-import type { PcmEncoding } from '../pcm/index.js';
+import type { PcmEncoding } from '../pcm/format.js';
 
 /** How bare samples lie in a file that has no header. */
 export interface RawFormat {

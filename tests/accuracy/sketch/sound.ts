@@ -2,7 +2,7 @@ import type { Mode, Random } from '../../../src/core/index.js';
 
 /**
  * A second, independent picture of arc sound, drawn from event statistics and loudness curves instead of
- * from circuit and melt. It shares no code and no formula with `src/simulate` and is never fitted on:
+ * from circuit and melt. It shares no code and no formula with `src/lab/simulate` and is never fitted on:
  * it asks whether a model learned arcs or only its own simulator. All figures are invented within the
  * ranges that the trade describes (common practice, no source).
  */

@@ -1,5 +1,5 @@
 import { closeSync, openSync, readSync, statSync } from 'node:fs';
-import { openFileSource } from '../../../src/node/file-source.js';
+import { openFileSource } from '../../../src/files/file-source.js';
 import { openRecording } from '../../../src/recording/index.js';
 import { lagSamples } from '../../recordings/media.js';
 import { CURRENT, VOLTAGE } from './make-logs.js';

@@ -2,13 +2,13 @@ import { execFileSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { createRandom } from '../../../src/core/index.js';
-import { writeWav } from '../../../src/recording/index.js';
 import {
   drawAcoustics,
   drawScenario,
   simulateArc,
   simulateSound,
-} from '../../../src/simulate/index.js';
+} from '../../../src/lab/simulate/index.js';
+import { writeWav } from '../../../src/recording/index.js';
 import { clicksAndSweep } from '../../recordings/media.js';
 import type { SoundCase } from './cases.js';
 

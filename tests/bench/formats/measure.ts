@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { openFileSource } from '../../../src/node/file-source.js';
+import { openFileSource } from '../../../src/files/file-source.js';
 import { openRecording, parseRawFormat, type ReadOptions } from '../../../src/recording/index.js';
 import { LOG_RATE_HZ } from './make-logs.js';
 

@@ -1,5 +1,5 @@
 import { createRandom, type Mode } from '../../../src/core/index.js';
-import { concat } from '../../../src/signal/index.js';
+import { concat } from '../../../src/dsp/index.js';
 import {
   type AcousticScenario,
   type ArcScenario,
@@ -11,7 +11,7 @@ import {
   type SoundChain,
   simulateArc,
   simulateSound,
-} from '../../../src/simulate/index.js';
+} from '../../../src/lab/simulate/index.js';
 
 export const TRACE_HZ = 10_000;
 export const SOUND_HZ = 44_100;

@@ -1,4 +1,6 @@
 import { readFileSync } from 'node:fs';
+import { SOUND_FEATURES } from '../../../src/features/index.js';
+import { loadShippedModel } from '../../../src/files/shipped-models.js';
 import {
   arcCount,
   emptySets,
@@ -8,9 +10,7 @@ import {
   NON_ARC_SOUNDS,
   SHIPPED_RECIPE,
   unpackReference,
-} from '../../../src/evaluate/index.js';
-import { SOUND_FEATURES } from '../../../src/features/index.js';
-import { loadShippedModel } from '../../../src/node/shipped-models.js';
+} from '../../../src/lab/train/index.js';
 
 /** Model documents by feature set. */
 export type Models = (featureSet: string) => Promise<unknown>;
@@ -33,7 +33,7 @@ export function heldOutModels(held: readonly string[], runs: number): Models {
     for (const set of ['sound', 'voltage-current'] as const) sets[set].push(...arc[set]);
   }
   const others = NON_ARC_SOUNDS.flatMap((kind) => makeNonArcs(recipe, kind));
-  const reference = JSON.parse(readFileSync('fixtures/models/sounds-without-arc.json', 'utf8'));
+  const reference = JSON.parse(readFileSync('fixtures/training/sounds-without-arc.json', 'utf8'));
   others.push(...unpackReference(reference, SOUND_FEATURES));
   const fits = new Map<string, unknown>();
   for (const set of ['sound', 'voltage-current'] as const)

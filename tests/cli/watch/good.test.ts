@@ -2,9 +2,9 @@ import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { tracesCsv } from '../../../src/apps/cli/simulate/traces.js';
 import { createRandom, type Mode } from '../../../src/core/index.js';
-import { tracesCsv } from '../../../src/node/simulate/traces.js';
-import { drawScenario, simulateArc } from '../../../src/simulate/index.js';
+import { drawScenario, simulateArc } from '../../../src/lab/simulate/index.js';
 import { runCli } from '../../support/run-cli.js';
 
 const demo = (name: string): string =>

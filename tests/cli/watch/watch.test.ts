@@ -3,7 +3,7 @@ import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { resultSchema } from '../../../src/result/index.js';
+import { resultSchema } from '../../../src/analysis/result/index.js';
 import { runCli } from '../../support/run-cli.js';
 
 const root = join(import.meta.dirname, '../../..');

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { parseSetup } from '../../../src/procedure/index.js';
-import { analyse, defaultSettings, type LiveEvent } from '../../../src/run/index.js';
+import { analyse, defaultSettings, type LiveEvent } from '../../../src/analysis/index.js';
+import { parseSetup } from '../../../src/setup/index.js';
 import {
   demoTrace,
   liveStream,

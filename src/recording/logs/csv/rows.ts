@@ -4,8 +4,8 @@ import { readCell, splitCells } from './cells.js';
 import { readClock } from './clock.js';
 import { decode } from './encoding.js';
 import { linePieces } from './feed.js';
+import type { CsvLayout } from './layout.js';
 import { RowParser } from './row-parser.js';
-import type { CsvLayout } from './table.js';
 
 const CHUNK_ROWS = 16384;
 /** More lines of text between the numbers than this are no remarks but damage. */

@@ -6,19 +6,12 @@ import { readClock } from './clock.js';
 import { detectShape, isTableRow, type TableShape } from './dialect.js';
 import { decode, detectEncoding, type Encoding } from './encoding.js';
 import { type Header, readHeader } from './header.js';
+import type { CsvLayout } from './layout.js';
 import { readStatedRate } from './metadata.js';
 import { readRows } from './rows.js';
 
 const HEAD_BYTES = 256 * 1024;
 const PREVIEW_ROWS = 400;
-
-/** What is known of a text table before its rows are read. */
-export interface CsvLayout {
-  source: ByteSource;
-  encoding: Encoding;
-  shape: TableShape;
-  header: Header;
-}
 
 /**
  * Opens a text table: dialect, header, units and metadata are read from its first 256 KiB.

@@ -1,0 +1,173 @@
+import {
+  type Note,
+  type QualityFlag,
+  type SourceProgramme,
+  TOOL_NAME,
+  TOOL_VERSION,
+} from '../core/index.js';
+import type { Lane, LaneSummary } from '../features/index.js';
+import { type Model, modelFingerprint, parseModel } from '../model/index.js';
+import type { Recording } from '../recording/index.js';
+import { crossCheck } from '../setup/check/index.js';
+import type { Setup } from '../setup/index.js';
+import { laneFor } from './lane-for.js';
+import { Pipeline, type PipelineEvent } from './pipeline.js';
+import { CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
+import type { Settings } from './settings.js';
+import { settingsRecord } from './settings-record.js';
+import { soundFigures } from './sound-figures.js';
+import { soundQuality } from './sound-quality.js';
+
+/** What a result must know beside the samples. */
+export interface AnalyseOptions {
+  /** The set-up as stated; it is compared with the verdict and cannot reach it. */
+  setup: Setup;
+  settings: Settings;
+  /** The model document for a feature set (`sound`, `voltage`, `voltage-current`, `current`). */
+  loadModel: (featureSet: string) => Promise<unknown>;
+  /** How the recording is called in the result. */
+  path: string;
+  sha256: string | null;
+  /** `node` or `browser`: what the numbers were computed on. */
+  host: string;
+  /** Told everything the pipeline says, in order, for tables finer than the result. */
+  onEvent?: (event: PipelineEvent) => void;
+  /** The lane to use, fresh, where `onEvent` is to hear more than the result needs; {@link laneFor} unless told. */
+  lane?: Lane;
+}
+
+/**
+ * A recording in, the result document out, block by block.
+ * @throws ArcError what the reader, the lane or the model found wrong
+ */
+export async function analyse(recording: Recording, options: AnalyseOptions): Promise<Result> {
+  const lane = options.lane ?? laneFor(recording);
+  const model = parseModel(await options.loadModel(lane.featureSet.id), lane.featureSet);
+  // Now and not at the end: live, somebody waits for the end.
+  modelFingerprint(model);
+  const pipeline = new Pipeline(lane, recording.sampleRateHz, model, options.settings);
+  const tell = (events: PipelineEvent[]): void => {
+    if (options.onEvent) for (const event of events) options.onEvent(event);
+  };
+  for await (const block of recording.blocks()) tell(pipeline.push(block.channels));
+  tell(pipeline.flush());
+  return buildResult(recording, pipeline, model, options);
+}
+
+/** What a trace beside the sound adds to its result. */
+export interface Added {
+  figures?: LaneSummary['figures'];
+  quality?: QualityFlag[];
+  notes: Note[];
+  sourceProgramme?: SourceProgramme;
+}
+
+/** The result document of a pipeline that has been flushed. */
+export function buildResult(
+  recording: Recording,
+  pipeline: Pick<Pipeline, 'verdict' | 'summary' | 'accepted' | 'durationS'>,
+  model: Model,
+  options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'lane'>,
+  added?: Added,
+): Result {
+  const verdict = pipeline.verdict();
+  const summary = pipeline.summary();
+  const sound = recording.kind === 'sound';
+  const evidence = pipeline.accepted.evidence;
+  const own = sound ? soundFigures(evidence, verdict) : summary.figures;
+  const figures = { ...own, ...added?.figures };
+  const doubts = sound ? soundQuality(recording, evidence, pipeline.durationS) : summary.quality;
+  const quality = [...doubts, ...(added?.quality ?? [])];
+  const sourceProgramme =
+    added?.sourceProgramme ?? (sound ? soundProgramme(verdict.mode) : summary.sourceProgramme);
+  const hasArc = verdict.arcStretches.length > 0;
+  return {
+    schemaVersion: SCHEMA_VERSION,
+    tool: { name: TOOL_NAME, version: TOOL_VERSION, host: options.host },
+    source: {
+      path: options.path,
+      sha256: options.sha256,
+      kind: recording.kind,
+      format: recording.format,
+      sampleRateHz: recording.sampleRateHz,
+      durationS: pipeline.durationS,
+      channels: recording.channels.map(({ name, quantity, unit }) => ({ name, quantity, unit })),
+      notes: [
+        ...recording.notes,
+        ...summary.notes,
+        ...(added?.notes ?? []),
+        ...options.setup.notes,
+      ],
+    },
+    status: verdict.status,
+    statusReason: verdict.statusReason,
+    error: null,
+    mode: verdict.mode,
+    confidence: verdict.confidence,
+    sourceProgramme,
+    probabilities: verdict.probabilities,
+    shareOfArcTime: verdict.shareOfArcTime,
+    arcStretches: verdict.arcStretches,
+    segments: verdict.segments,
+    features: figures,
+    quality,
+    reasons: verdict.reasons,
+    crossCheck: crossCheck({
+      setup: options.setup,
+      seen: {
+        status: verdict.status,
+        mode: verdict.mode,
+        confidence: verdict.confidence,
+        probabilities: verdict.probabilities,
+        shareOfArcTime: verdict.shareOfArcTime,
+        segments: verdict.segments,
+        figures,
+        sourceProgramme,
+        quality,
+        kind: recording.kind,
+      },
+    }),
+    settings: settingsRecord(options.settings),
+    model: {
+      id: model.id,
+      version: model.version,
+      fingerprint: modelFingerprint(model),
+      featureSet: `${model.featureSet.id}/${model.featureSet.version}`,
+    },
+    steps: stepLog(recording, pipeline, model),
+    cautions: hasArc ? [...CAUTIONS] : [],
+  };
+}
+
+/** Sound tells a pulsed programme by its mode only; the rest of what the source does stays unknown. */
+function soundProgramme(mode: Result['mode']): Result['sourceProgramme'] {
+  return mode === 'pulsed-spray' ? 'pulsed' : 'unknown';
+}
+
+function stepLog(
+  recording: Recording,
+  pipeline: Pick<Pipeline, 'accepted'>,
+  model: Model,
+): Result['steps'] {
+  // The kind of file and its names stand in `source`: the rest of a result is the same for all of them.
+  const channels = recording.channels.map((channel) => channel.quantity);
+  const band =
+    recording.kind === 'sound'
+      ? '1.5 kHz to 12 kHz or 0.45 of the rate, envelope at 4,000 a second'
+      : 'the trace as sampled';
+  return [
+    {
+      step: 'read',
+      detail: `${channels.join(', ')} at ${recording.sampleRateHz} Hz`,
+    },
+    {
+      step: 'features',
+      detail: `${model.featureSet.id} version ${model.featureSet.version}, ${band}`,
+    },
+    { step: 'arc', detail: `${pipeline.accepted.stretches.length} stretch(es) taken as an arc` },
+    {
+      step: 'classify',
+      detail: `${pipeline.accepted.evidence.windows} steady windows by ${model.id} ${model.version}`,
+    },
+  ];
+}

@@ -1,0 +1,114 @@
+import { type ArcStretch, MODES, type Mode } from '../../core/index.js';
+import {
+  type JudgedStretches,
+  nameMode,
+  type Reason,
+  type RunEvidence,
+  rankReasons,
+  runProbabilities,
+  shareOfArcTime,
+  type Verdict,
+} from '../../judge/index.js';
+import { Classifier } from '../../model/index.js';
+import type { Settings } from '../settings.js';
+import { type PlacedWindow, testimony, type Witness } from './both-witness.js';
+import { type PoolWeights, pool } from './index.js';
+
+type Probabilities = Record<Mode, number>;
+
+/** Confidence from which two witnesses that name different modes contradict each other. */
+const CERTAIN = 0.8;
+/** Reasons shown of each witness. */
+const REASONS_EACH = 5;
+
+/**
+ * One verdict from a sound and a trace of one run. The trace says where the arc burns (`stretches`, already
+ * in the sound's time); both say how the metal crosses, pooled window by window and for the run.
+ */
+export function judgeBoth(
+  stretches: readonly ArcStretch[],
+  sound: Witness,
+  trace: Witness,
+  by: PoolWeights,
+  settings: Settings,
+): { verdict: Verdict; accepted: JudgedStretches } {
+  const heard = testimony({ ...sound, windows: pooled(sound, trace, by) }, stretches, settings);
+  const seen = testimony(trace, stretches, settings);
+  const { ignitionMaskS, craterMaskS } = settings;
+  const shares = shareOfArcTime(stretches, heard.segments, ignitionMaskS, craterMaskS);
+  const accepted = { ...heard, stretches: [...stretches], bestScore: Infinity };
+  const base: Omit<Verdict, 'status' | 'statusReason'> = {
+    mode: null,
+    confidence: null,
+    probabilities: null,
+    shareOfArcTime: shares,
+    arcStretches: [...stretches],
+    segments: heard.segments,
+    reasons: [],
+  };
+  if (!shares || heard.evidence.windows === 0 || seen.evidence.windows === 0)
+    return { accepted, verdict: unsure(base, 'Too little of the arc is in both recordings.') };
+  const ofSound = opinion(heard.evidence, sound);
+  const ofTrace = opinion(seen.evidence, trace);
+  const probabilities = named(pool(list(ofSound), list(ofTrace), by));
+  const reasons = [...reasonsOf(seen.evidence, trace), ...reasonsOf(heard.evidence, sound)];
+  const judged = { ...base, probabilities, reasons };
+  const doubt = doubtOf(ofSound, ofTrace, seen.evidence, trace);
+  const verdict = doubt ? unsure(judged, doubt) : nameMode(judged, shares, probabilities, settings);
+  return { accepted, verdict };
+}
+
+function doubtOf(
+  ofSound: Probabilities,
+  ofTrace: Probabilities,
+  evidence: RunEvidence,
+  trace: Witness,
+): string | null {
+  if (evidence.novelty / evidence.windows > trace.model.novelty.limit)
+    return 'The trace is unlike anything the model was fitted on; no mode is named.';
+  const [heard, seen] = [likeliest(ofSound), likeliest(ofTrace)];
+  if (heard === seen || Math.min(ofSound[heard], ofTrace[seen]) < CERTAIN) return null;
+  return `Sound and trace contradict each other: ${heard} by the sound, ${seen} by the trace.`;
+}
+
+/** The sound's windows with the opinion of the trace's window nearest in time pooled in. */
+function pooled(sound: Witness, trace: Witness, by: PoolWeights): PlacedWindow[] {
+  let next = 0;
+  const middle = ({ window }: PlacedWindow): number => (window.startS + window.endS) / 2;
+  return sound.windows.map((one) => {
+    const { windows } = trace;
+    const away = (i: number): number => Math.abs(middle(windows[i]!) - middle(one));
+    while (next + 1 < windows.length && away(next + 1) <= away(next)) next++;
+    if (windows.length === 0 || away(next) > trace.windowS) return one;
+    const probabilities = pool(
+      one.judgement.probabilities,
+      windows[next]!.judgement.probabilities,
+      by,
+    );
+    return { window: one.window, judgement: { ...one.judgement, probabilities } };
+  });
+}
+
+function opinion(evidence: RunEvidence, { model }: Witness): Probabilities {
+  return runProbabilities(evidence, new Classifier(model));
+}
+
+function reasonsOf(evidence: RunEvidence, { model, featureSet }: Witness): Reason[] {
+  return rankReasons(evidence, new Classifier(model), featureSet).slice(0, REASONS_EACH);
+}
+
+function unsure(judged: Omit<Verdict, 'status' | 'statusReason'>, statusReason: string): Verdict {
+  return { ...judged, status: 'unsure', statusReason };
+}
+
+function likeliest(probabilities: Probabilities): Mode {
+  return MODES.reduce((a, b) => (probabilities[b] > probabilities[a] ? b : a));
+}
+
+function list(probabilities: Probabilities): number[] {
+  return MODES.map((mode) => probabilities[mode]);
+}
+
+function named(probabilities: Float64Array): Probabilities {
+  return Object.fromEntries(MODES.map((mode, k) => [mode, probabilities[k]!])) as Probabilities;
+}

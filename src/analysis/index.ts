@@ -1,0 +1,35 @@
+export { type AnalyseOptions, analyse, buildResult } from './analyse.js';
+export { type BatchOptions, type BatchResult, runBatch } from './batch.js';
+export { type Doubt, doubtsOf } from './batch-doubts.js';
+export {
+  type BatchTally,
+  countResult,
+  emptyTally,
+  MOST_REMARKS,
+  type Remark,
+} from './batch-tally.js';
+export { analyseBoth } from './fusion/both.js';
+export type { AnalyseBothOptions } from './fusion/both-options.js';
+export { laneFor } from './lane-for.js';
+export {
+  type AlarmChange,
+  DepartureWatch,
+  type Expectation,
+} from './live/live-alarm.js';
+export { type BeliefEvent, LiveBeliefs } from './live/live-beliefs.js';
+export type { LiveFormat } from './live/live-format.js';
+export { type LiveBelief, LiveMode, type LiveModes } from './live/live-mode.js';
+export { liveRateHz } from './live/live-rate.js';
+export { type LiveEvent, type LiveOptions, LiveStream } from './live/live-stream.js';
+export { type Allowance, hardToSee, learnAllowance, takenFor } from './live/vouched.js';
+export { parseSettings } from './parse-settings.js';
+export { Pipeline, type PipelineEvent, type StretchEvent } from './pipeline.js';
+export {
+  defaultSettings,
+  SETTINGS,
+  type Setting,
+  type SettingKey,
+  type Settings,
+} from './settings.js';
+export { settingsRecord } from './settings-record.js';
+export type { StretchOutcome } from './stretch-judge.js';

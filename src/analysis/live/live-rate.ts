@@ -1,0 +1,32 @@
+import type { Mode } from '../../core/index.js';
+import type { FeatureSet, FeatureWindow } from '../../features/index.js';
+
+/** Features that count events in an electrical window, the surest first. */
+const RATES = ['shortRateHz', 'pulseRateHz', 'currentPulseRateHz', 'dropStepRateHz'];
+/** Height over its surroundings from which a line of sound stands for a rate. */
+const CLEAR_LINE = 20;
+/** Rise, octaves of amplitude, from which onsets of sound stand for events. */
+const CLEAR_ONSETS = 2;
+
+/**
+ * Events a second (shorts, pulses or drops) in one window; null where none stand clear. The drops of spray are
+ * too fast and small for an electrical count, so that in spray only sound shows a rate.
+ */
+export function liveRateHz(
+  window: FeatureWindow,
+  set: FeatureSet,
+  mode: Mode | null,
+): number | null {
+  const { sound } = window;
+  if (sound) {
+    if (sound.lineProminence >= CLEAR_LINE) return sound.lineHz;
+    return sound.onsetStrength >= CLEAR_ONSETS ? sound.onsetHz : null;
+  }
+  if (mode === 'spray') return null;
+  for (const id of RATES) {
+    const at = set.features.findIndex((feature) => feature.id === id);
+    const value = at < 0 ? Number.NaN : window.values[at]!;
+    if (value > 0) return value;
+  }
+  return null;
+}

@@ -1,0 +1,33 @@
+import type { Command } from 'commander';
+import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
+import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
+
+const EXAMPLES = `Examples
+  Did the new liner make the short circuits more even?
+    arc-transfer compare before.csv after.csv
+  Two results written earlier:
+    arc-transfer classify before.wav --json --out before.json
+    arc-transfer compare before.json after.wav --json
+`;
+
+const EXIT_STATUS = `
+Exit status: 0 both handled; 1 one could not be analysed; 2 wrong use.`;
+
+/** `arc-transfer compare`: what changed between two recordings, and whether it is more than chance. */
+export function registerCompare(program: Command): void {
+  const command = program
+    .command('compare')
+    .description('say what changed between two recordings, and whether it is more than chance')
+    .argument('<before>', 'a recording, or a result document')
+    .argument('<after>', 'the same')
+    .addHelpText('before', EXAMPLES)
+    .addHelpText('after', EXIT_STATUS)
+    .optionsGroup('Output:')
+    .option('--json', 'the comparison as JSON');
+  addReadingFlags(command);
+  addSettingFlags(command);
+  command.action(async (before: string, after: string, options: Record<string, unknown>) => {
+    const { compareCommand } = await import('../compare/command.js');
+    await compareCommand({ before, after }, options);
+  });
+}

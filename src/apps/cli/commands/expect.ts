@@ -1,0 +1,35 @@
+import type { Command } from 'commander';
+import { addSetupFlags, readSetup } from '../../terminal/flags/setup-flags.js';
+import { writeOut } from '../../terminal/output.js';
+
+const EXAMPLES = `Examples
+  Which modes do these settings permit?
+    arc-transfer expect --wire 1.2mm --gas M21 --set-voltage 24 --wire-feed 8m/min
+  With the voltage measured at the feeder, which says much more:
+    arc-transfer expect --wire 1.2mm --gas Ar+8CO2 --feeder-volts 28 --wire-feed 9m/min
+  Heat input and metal deposited as well:
+    arc-transfer expect --wire 0.045in --gas 90/10 --feeder-volts 28 --measured-current 270 --wire-feed 400ipm --travel-speed 12in/min
+`;
+
+/** `arc-transfer expect`: what a set-up permits, without any recording. */
+export function registerExpect(program: Command): void {
+  const command = program
+    .command('expect')
+    .description('say which modes a set-up permits, and on whose authority')
+    .addHelpText('before', EXAMPLES)
+    .optionsGroup('Output:')
+    .option('--json', 'the answer as JSON');
+  addSetupFlags(command);
+  command.action(async (options: Record<string, unknown>) => {
+    const { expectModes } = await import('../../../setup/index.js');
+    const setup = await readSetup(options);
+    const expectation = expectModes(setup);
+    if (options['json'] === true) {
+      await writeOut(`${JSON.stringify({ setup, ...expectation }, null, 2)}\n`);
+      return;
+    }
+    const { expectationText } = await import('../expect/text.js');
+    const { lookOf } = await import('../../terminal/look.js');
+    await writeOut(expectationText(expectation, setup, lookOf(process.stdout)));
+  });
+}

@@ -1,0 +1,94 @@
+import { extname } from 'node:path';
+import { ArcError } from '../../../core/index.js';
+import { engineOf } from '../../terminal/flags/model-flag.js';
+import { readReading } from '../../terminal/flags/reading-flags.js';
+import { readSettings } from '../../terminal/flags/setting-flags.js';
+import { readSetup } from '../../terminal/flags/setup-flags.js';
+import { listInputs } from '../../terminal/inputs.js';
+import type { Engine } from '../../terminal/judge/engine.js';
+import { createProgress } from '../../terminal/progress.js';
+import { classifyAll, sayTally, type Tally } from '../classify/run.js';
+import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
+import { loadPageScript } from './page-script.js';
+import { createPageWriter } from './page-writer.js';
+import { type EvidenceEngine, withEvidence } from './with-evidence.js';
+
+type Options = Readonly<Record<string, unknown>>;
+
+/**
+ * The whole command: options first, then the inputs one by one, each to a page of its own.
+ * @throws ArcError for wrong use, before anything is read
+ */
+export async function reportCommand(
+  given: readonly string[],
+  options: Options,
+  engine?: Engine,
+): Promise<void> {
+  const reading = readReading(options, 'raw-format');
+  const settings = readSettings(options);
+  const setup = await readSetup(options);
+  const inputs = await listInputs(given);
+  const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
+  const collecting = withEvidence(engine ?? (await engineOf(options)));
+  const { writer, sink } = await createOutput(collecting, options, several);
+  const progress = createProgress(inputs.length);
+  const job = { engine: collecting, setup, settings, reading, progress };
+  let tally: Tally;
+  try {
+    tally = await classifyAll(inputs, job, { writer, sink, failOn: [] });
+    await sink.close(true);
+  } catch (error) {
+    await sink.close(false);
+    throw error;
+  }
+  process.stderr.write(`${several ? sayTally(tally) : ''}wrote ${String(options['out'])}\n`);
+  if (tally.failed > 0 || tally.skipped.length === inputs.length) process.exitCode = 1;
+}
+
+async function createOutput(engine: EvidenceEngine, options: Options, several: boolean) {
+  const out = String(options['out']);
+  const format = formatOf(options, out);
+  const figure = text(options['figure']);
+  const common = { out, overwrite: options['overwrite'] === true, script: await loadPageScript() };
+  if (format === 'html') {
+    if (figure !== undefined) throw pageHasAll();
+    return createPageWriter(engine, { ...common, several });
+  }
+  if (several) throw oneInput(format);
+  const browser = text(options['browser']);
+  const whole = format === 'pdf' && figure === undefined;
+  return createFigureWriter(engine, {
+    ...common,
+    format,
+    browser,
+    figure: whole ? null : (figure ?? 'time'),
+  });
+}
+
+/** As stated; else as the name of the file ends; else a page. */
+function formatOf(options: Options, out: string): 'html' | FigureFormat {
+  const stated = text(options['format']) ?? extname(out).slice(1).toLowerCase();
+  return FIGURE_FORMATS.find((one) => one === stated) ?? 'html';
+}
+
+function pageHasAll(): ArcError {
+  return new ArcError({
+    code: 'figure-without-format',
+    what: '--figure was given for a page, which holds every figure.',
+    expected: '--figure with --format svg, png or pdf',
+    todo: 'Add --format, or leave --figure out.',
+  });
+}
+
+function oneInput(format: string): ArcError {
+  return new ArcError({
+    code: 'one-input',
+    what: `Several inputs were given with --format ${format}.`,
+    expected: 'one input',
+    todo: 'Run once for each input, or take --format html for all of them.',
+  });
+}
+
+function text(value: unknown): string | undefined {
+  return typeof value === 'string' ? value : undefined;
+}

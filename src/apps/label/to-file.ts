@@ -1,0 +1,151 @@
+import { stat } from 'node:fs/promises';
+import { isArcError } from '../../core/index.js';
+import { failInput } from '../terminal/failure.js';
+import type { Engine } from '../terminal/judge/engine.js';
+import { onStopSignal } from '../terminal/stop.js';
+import { type Built, buildTable } from './build-table.js';
+import { tableOf } from './columns.js';
+import { loadEngine, modelsOf } from './engine-module.js';
+import { gather } from './gather.js';
+import { Journal } from './journal.js';
+import { lockJournal } from './journal-lock.js';
+import type { LabelOptions } from './label-options.js';
+import { progressOnStderr } from './label-progress.js';
+import type { LabelPlan } from './plan.js';
+import type { Runner } from './runner.js';
+import { summaryText } from './summary.js';
+import { listTasks, type TaskList } from './tasks.js';
+import { fileExists } from './write-errors.js';
+
+export type MakeRunner = (plan: LabelPlan) => Promise<Runner>;
+
+const say = (text: string): void => void process.stderr.write(text);
+
+/**
+ * Labels into a table, through a journal beside it. What goes wrong before the first recording is wrong
+ * use and thrown; later trouble with the disk is said, with the journal left as it is.
+ */
+export async function labelToFile(
+  given: readonly string[],
+  options: LabelOptions & { out: string },
+  makeRunner: MakeRunner,
+  engineUrl: string | null,
+): Promise<void> {
+  const { out } = options;
+  if (!options.overwrite && !options.resume && (await exists(out))) throw tableExists(out);
+  const journalPath = `${out}.journal`;
+  const engine = await loadEngine(engineUrl);
+  const { ENGINE } = engine;
+  const models = await modelsOf(options.plan, engine);
+  const list = await listTasks(given, options, ownFiles(options, journalPath), models);
+  const lock = await lockJournal(journalPath);
+  try {
+    const journal = await Journal.open(journalPath, options.overwrite);
+    try {
+      for (const remark of list.remarks) say(`${remark}\n`);
+      if (journal.remembered.size > 0)
+        say(`Going on from ${journalPath}: what is unchanged is not labelled again.\n`);
+      await labelAndBuild(list, options, journal, makeRunner, ENGINE);
+    } finally {
+      await journal.close();
+    }
+  } finally {
+    await lock.release();
+  }
+}
+
+async function labelAndBuild(
+  list: TaskList,
+  options: LabelOptions & { out: string },
+  journal: Journal,
+  makeRunner: MakeRunner,
+  engine: Engine,
+): Promise<void> {
+  const { out, format, plan } = options;
+  const { tasks } = list;
+  try {
+    const gathered = await gatherAll(list, plan, journal, makeRunner);
+    const places = gathered.places.flatMap((place) => (place ? [place] : []));
+    if (!gathered.complete) {
+      say(
+        `Stopped: ${places.length} of ${tasks.length} are in ${journal.path}. Run the same again to go on.\n`,
+      );
+      process.exitCode = 1;
+      return;
+    }
+    const labelFirst = options.rows === 'segments' && format === 'tsv';
+    const table = tableOf(options.rows, { labelFirst, carried: list.carried }, list.carriedOf);
+    const built = await buildTable(journal, places, { path: out, format, table });
+    say(summaryText(built.tally));
+    const reused = gathered.reused > 0 ? `, ${gathered.reused} of them labelled earlier` : '';
+    say(`${out}: ${built.rows} rows from ${tasks.length} inputs${reused}.\n`);
+    await writeExtras(built, places, list, options, journal, engine);
+    if (built.tally.status.failed > 0 || built.tally.total === 0) process.exitCode = 1;
+  } catch (error) {
+    if (!isArcError(error)) throw error;
+    failInput(error, out);
+  }
+}
+
+async function gatherAll(
+  list: TaskList,
+  plan: LabelPlan,
+  journal: Journal,
+  makeRunner: MakeRunner,
+) {
+  const progress = progressOnStderr(list.tasks.length);
+  const stop = onStopSignal();
+  const runner = await makeRunner(plan);
+  stop.onStop(() => runner.leave?.());
+  try {
+    return await gather({
+      tasks: list.tasks,
+      plan,
+      journal,
+      runner,
+      progress,
+      stopped: stop.stopped,
+    });
+  } finally {
+    progress.clear();
+    stop.release();
+    await runner.close();
+  }
+}
+
+async function writeExtras(
+  built: Built,
+  places: Parameters<typeof buildTable>[1],
+  list: TaskList,
+  options: LabelOptions,
+  journal: Journal,
+  engine: Engine,
+): Promise<void> {
+  if (options.tracks !== undefined) {
+    const { writeTracks } = await import('./tracks.js');
+    say(await writeTracks(options.tracks, journal, places, options.overwrite));
+  }
+  if (options.clips !== undefined) {
+    const { writeClips } = await import('./clips.js');
+    const reader = { engine, reading: options.plan.reading };
+    say(await writeClips(options.clips, journal, built.doubtful, list, reader));
+  }
+}
+
+/** Files of this run that may lie in a folder that is labelled. */
+function ownFiles(options: LabelOptions & { out: string }, journal: string): string[] {
+  const { out, setupsPath, clips, tracks } = options;
+  const all = [out, `${out}.partial`, journal, `${journal}.lock`, setupsPath, clips, tracks];
+  return all.filter((path) => path !== undefined);
+}
+
+async function exists(path: string): Promise<boolean> {
+  return (await stat(path).catch(() => undefined)) !== undefined;
+}
+
+function tableExists(out: string) {
+  return fileExists(
+    out,
+    'Pass --resume to label only what is new or changed and write the table anew, --overwrite to label everything again, or choose another name.',
+  );
+}

@@ -1,0 +1,138 @@
+import type { Result } from '../../../analysis/result/index.js';
+import type { Mode } from '../../../core/index.js';
+import type { PictureWords, Told } from '../../report/index.js';
+import type { Interruption } from '../capture/interruption.js';
+import type { MicrophoneTrouble } from '../capture/microphone.js';
+
+/** A sentence with the language it really is in, for screen readers. */
+export type Said = Told;
+
+/** Words about a result. */
+export interface ResultWords {
+  mode(mode: Mode): string;
+  verdict(result: Result): string;
+  confidence(share: number): string;
+  where(result: Result): string;
+  rates(result: Result): string;
+  leaning(result: Result): string;
+  time(seconds: number): string;
+  percent(share: number): string;
+  /** A sentence that stands in the result document, in this language where it is known. */
+  said(text: string): Said;
+  reason(reason: Result['reasons'][number]): Said;
+  answers: Record<'agrees' | 'disagrees' | 'cannot-tell', string>;
+}
+
+/** Everything else that the page says. Texts are whole sentences or labels; nothing is put together elsewhere. */
+export interface PageWords {
+  language: string;
+  title: string;
+  lead: string;
+  offline: string;
+  tabs: Record<'record' | 'verdict' | 'runs' | 'files' | 'about', string>;
+  languageLabel: string;
+  safetyTitle: string;
+  safety: readonly string[];
+  ready: string;
+  start: string;
+  stop: string;
+  starting: string;
+  judging: string;
+  sounds: string;
+  cues: string;
+  level: string;
+  levelWords(peakDb: number, clipped: number): string;
+  arcYes: string;
+  arcNo: string;
+  modeNow(name: string | null, settled: boolean): string;
+  usable(seconds: number, enoughS: number): string;
+  elapsed(seconds: number): string;
+  keptOn(steps: readonly string[]): string;
+  notKept: string;
+  enough: string;
+  interruption: Record<Interruption, string>;
+  trouble: Record<MicrophoneTrouble, string>;
+  troubleTitle: string;
+  useFiles: string;
+  unfinishedTitle: string;
+  unfinished(seconds: string): string;
+  judgeIt: string;
+  forgetIt: string;
+  setupTitle: string;
+  setupHelp: string;
+  setupMore: string;
+  fields: Record<string, { label: string; hint: string }>;
+  student: string;
+  booth: string;
+  whoHelp: string;
+  unknownOption: string;
+  choices: Record<string, string>;
+  setupWrong: string;
+  why: string;
+  doubts: string;
+  assumed(count: number): string;
+  noDoubts: string;
+  against: string;
+  settings: string;
+  wanted: string;
+  notStated: string;
+  checkNext: string;
+  cautions: string;
+  chances: string;
+  pictures: string;
+  wasWeldHelp: string;
+  wasWeld: string;
+  picturesLater: string;
+  drawPictures: string;
+  tryAgain: string;
+  share: Record<'wav' | 'result' | 'table', string>;
+  noRuns: string;
+  noVerdict: string;
+  runsTitle: string;
+  runsHelp: string;
+  latest: string;
+  compareTitle: string;
+  compareHelp: string;
+  comparePick: string;
+  compareRow: Record<'mode' | 'confidence' | 'rates' | 'arc' | 'settings' | 'when', string>;
+  compareFirst: string;
+  compareSecond: string;
+  open: string;
+  remove: string;
+  removed: string;
+  deleteAll: string;
+  deleteSure: string;
+  yesDelete: string;
+  keep: string;
+  deleted: string;
+  room(used: string, all: string): string;
+  notSaved: string;
+  noStore: string;
+  kept: string;
+  tooLargeToKeep: string;
+  filesTitle: string;
+  filesHelp: string;
+  dropHere: string;
+  choose: string;
+  waiting: string;
+  working(share: string): string;
+  cancel: string;
+  cancelled: string;
+  done: string;
+  readersTitle: string;
+  readersHelp: string;
+  fetchReaders: string;
+  readersReady: string;
+  readersFailed: string;
+  aboutTitle: string;
+  about: readonly string[];
+  skip: string;
+  foreign: string;
+}
+
+export interface Words {
+  lang: string;
+  page: PageWords;
+  result: ResultWords;
+  pictures: PictureWords;
+}

@@ -1,0 +1,53 @@
+import { MODES } from '../../../core/index.js';
+import { MODE_WORDS } from '../../view/words.js';
+import { rank, sideOf } from '../charts/reason-chart.js';
+import { escapeHtml } from '../escape.js';
+import { drawFigure } from '../figures.js';
+import type { RunView } from '../run-view.js';
+import { toldHtml } from '../told.js';
+import type { PictureWords } from '../words.js';
+
+/** The map of published windows with this run. Absent where neither voltage nor current is known. */
+export function placeSection(run: RunView, words: PictureWords): string {
+  const { placement } = run;
+  const svg = drawFigure('place', run, 'place', words);
+  if (!svg || !placement) return '';
+  const { place } = words;
+  const from = [placement.run.voltageFrom, placement.run.currentFrom]
+    .filter((one) => one !== null)
+    .map((one) => words.said(one).text);
+  const rows = windowRows(placement, words);
+  const [mode, about, source] = place.heads;
+  const intro = place.intro(words.said(placement.scope).text);
+  return `<section id="place"><h2>${place.heading}</h2>
+<p>${escapeHtml(intro)}${from.length > 0 ? escapeHtml(place.taken(from)) : ''}</p>
+<figure class="card wide" tabindex="0" role="group" aria-label="${place.map}">${svg}</figure>
+<details><summary>${place.tableTitle(rows.length)}</summary><div class="scroll"><table><thead><tr><th scope="col">${mode}</th><th class="n" scope="col">V</th><th class="n" scope="col">A</th><th scope="col">${about}</th><th scope="col">${source}</th></tr></thead><tbody>${rows.join('')}</tbody></table></div></details></section>`;
+}
+
+function windowRows({ bands }: NonNullable<RunView['placement']>, words: PictureWords): string[] {
+  const { figure } = words.numbers;
+  const span = ({ min, max }: { min: number; max: number }) => `${figure(min)}–${figure(max)}`;
+  return MODES.flatMap((mode) =>
+    bands
+      .filter((band) => band.mode === mode)
+      .map(
+        (band) =>
+          `<tr><td>${MODE_WORDS[mode].letter} ${words.mode(mode)}</td><td class="n">${span(band.voltageV)}</td><td class="n">${span(band.currentA)}</td><td>${toldHtml(words.said(band.about), words)}</td><td>${toldHtml(words.said(band.authority), words)}</td></tr>`,
+      ),
+  );
+}
+
+/** Reasons as a ranked chart and as a list. */
+export function reasonSection(run: RunView, words: PictureWords): string {
+  const svg = drawFigure('reasons', run, 'reasons', words);
+  if (!svg) return '';
+  const list = rank(run.result.reasons)
+    .map(
+      (one) => `<li>${escapeHtml(sideOf(one, words))}: ${toldHtml(words.reason(one), words)}</li>`,
+    )
+    .join('');
+  return `<section id="why"><h2>${words.reasons.heading}</h2>
+<figure class="card reason-picture">${svg}</figure>
+<details><summary>${words.reasons.asList}</summary><ol>${list}</ol></details></section>`;
+}

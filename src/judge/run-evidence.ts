@@ -1,0 +1,64 @@
+import type { FeatureWindow } from '../features/index.js';
+import { RunVector, type WindowJudgement, WindowOpinions } from '../model/index.js';
+import { RateTally } from './rate-tally.js';
+
+/**
+ * Sums over the steady windows of one or more arc stretches: all that the verdict needs, in memory
+ * that does not grow with the run.
+ */
+export class RunEvidence {
+  windows = 0;
+  novelty = 0;
+  clipped = 0;
+  /** Sound windows in which both estimates of the event rate stood, and those in which they differed. */
+  ratePairs = 0;
+  rateConflicts = 0;
+  readonly rates = new RateTally();
+  readonly vector: RunVector;
+  readonly opinions: WindowOpinions;
+
+  constructor(features: number) {
+    this.vector = new RunVector(features);
+    this.opinions = new WindowOpinions(features);
+  }
+
+  add(window: FeatureWindow, judgement: WindowJudgement): void {
+    this.windows++;
+    this.novelty += judgement.novelty;
+    this.vector.add(window.values);
+    this.opinions.add(judgement.scores, judgement.parts);
+    if (window.sound) this.#addSound(window.sound);
+  }
+
+  /** Joins the evidence of another stretch of the same run. */
+  merge(other: RunEvidence): void {
+    this.windows += other.windows;
+    this.novelty += other.novelty;
+    this.clipped += other.clipped;
+    this.ratePairs += other.ratePairs;
+    this.rateConflicts += other.rateConflicts;
+    this.rates.merge(other.rates);
+    this.vector.merge(other.vector);
+    this.opinions.merge(other.opinions);
+  }
+
+  #addSound(sound: NonNullable<FeatureWindow['sound']>): void {
+    this.clipped += sound.clippedShare;
+    const line = sound.lineProminence >= CLEAR_LINE;
+    const onsets = sound.onsetStrength >= CLEAR_ONSETS;
+    // A line is exact where events are even; the count of onsets stands in where they are not.
+    if (line) this.rates.add(sound.lineHz);
+    else if (onsets) this.rates.add(sound.onsetHz, false);
+    if (!line || !onsets) return;
+    this.ratePairs++;
+    if (Math.abs(Math.log2(sound.lineHz / sound.onsetHz)) > RATE_CONFLICT_OCTAVES)
+      this.rateConflicts++;
+  }
+}
+
+/** Prominence from which a line stands clear of the highest that chance lifts out of 1,000 bins. */
+const CLEAR_LINE = 20;
+/** Rise (octaves of amplitude) from which onsets are events and not the unrest of hiss. */
+const CLEAR_ONSETS = 2;
+/** Two estimates further apart than this (0.4 octaves, 32 %) are in conflict. */
+const RATE_CONFLICT_OCTAVES = 0.4;

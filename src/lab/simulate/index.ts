@@ -1,0 +1,36 @@
+export {
+  type DegradeOptions,
+  degradeSound,
+  inBand,
+  SNR_BAND_HZ,
+  type SoundChain,
+} from './devices/degrade.js';
+export { atRate } from './devices/device.js';
+export {
+  CHAIN_FAMILIES,
+  type ChainFamily,
+  type ChainOptions,
+  drawChain,
+} from './devices/draw-chain.js';
+export { type DrawOptions, drawScenario } from './draw.js';
+export { ELECTRICAL_FAMILIES, type ElectricalFamily } from './families.js';
+export {
+  COMMON_NOISE_GROUPS,
+  makeNoise,
+  NOISE_GROUPS,
+  NOISE_KINDS,
+  type NoiseKind,
+} from './noise/noise.js';
+export { DEAD_TRACE_KINDS, NON_ARC_SOUNDS, type NonArc, simulateNonArc } from './noise/non-arc.js';
+export { simulateArc } from './physics/arc.js';
+export { publishedDipCase } from './presets.js';
+export type * from './run.js';
+export type * from './scenario.js';
+export {
+  ACOUSTIC_FAMILIES,
+  type AcousticFamily,
+  type AcousticScenario,
+  drawAcoustics,
+  POWER_FAMILIES,
+} from './sound/acoustic.js';
+export { MONOPOLE_AT_1M, SOUND_SPEED, simulateSound } from './sound/sound.js';
