@@ -1,123 +1,105 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
-import { dirname, join, normalize, relative, sep } from 'node:path';
+import { join, relative } from 'node:path';
 import { build } from 'esbuild';
 import { describe, expect, it } from 'vitest';
-import { ALLOWED } from './support/folders.js';
-
-/** Files over 200 lines, each with the reason why it is not split. */
-const LONG_FILES: Record<string, string> = {};
-
-interface Import {
-  file: string;
-  target: string;
-  typeOnly: boolean;
-}
+import { FILES, IMPORTS, type Import, INSIDE, roomOf, sourceOf } from './support/imports.js';
+import ROOMS from './support/rooms.json' with { type: 'json' };
 
 const root = join(import.meta.dirname, '..');
-const files = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' })
-  .filter((name) => name.endsWith('.ts') && !name.endsWith('.d.ts'))
-  .map((name) => name.split(sep).join('/'));
-const imports = files.flatMap(importsOf);
-const folderOf = (file: string): string => (file.includes('/') ? (file.split('/')[0] ?? '') : '');
+const ORDER = ROOMS.map(({ room }) => room);
+const floorOf = (room: string): string => ROOMS.find((one) => one.room === room)?.floor ?? '';
+const crossing = INSIDE.map((one) => ({
+  ...one,
+  from: roomOf(one.file),
+  to: roomOf(one.target),
+})).filter(({ from, to }) => from !== to);
+const say = (imports: readonly Import[]): string[] =>
+  imports.map(({ file, target }) => `${file} -> ${target}`);
 
-function sourceOf(file: string): string {
-  return readFileSync(join(root, 'src', file), 'utf8');
-}
+/** Rooms that only run in Node: the type checker gives Node's names to these and to no other. */
+const NODE_ROOMS = ['files', 'apps/terminal', 'apps/label', 'apps/watch', 'apps/cli'];
 
-function importsOf(file: string): Import[] {
-  const text = sourceOf(file);
-  const found: Import[] = [];
-  const pattern =
-    /^\s*(import|export)\s+(type\s+)?(?:[^'";]*?\sfrom\s+)?'([^']+)'|\bimport\(\s*'([^']+)'\s*\)/gm;
-  for (const match of text.matchAll(pattern)) {
-    found.push({
-      file,
-      target: resolve(file, match[3] ?? match[4] ?? ''),
-      typeOnly: Boolean(match[2]),
-    });
-  }
-  return found;
-}
-
-/** Relative specifiers become paths below src; packages stay as they are. */
-function resolve(file: string, specifier: string): string {
-  if (!specifier.startsWith('.')) return specifier;
-  const path = normalize(join(dirname(file), specifier))
-    .split(sep)
-    .join('/');
-  return path.replace(/\.js$/, '.ts');
-}
-
-const inside = imports.filter((one) => files.includes(one.target));
-
-describe('the plan of the folders', () => {
-  it('names every folder of src', () => {
-    const folders = new Set(files.map(folderOf).filter((folder) => folder !== ''));
-    expect([...folders].filter((folder) => !(folder in ALLOWED))).toEqual([]);
+describe('the plan of the rooms', () => {
+  it('has a room for every file but the two entries', () => {
+    expect(FILES.filter((file) => roomOf(file) === '')).toEqual(['index.ts', 'node.ts']);
   });
 
   it('finds imports at all', () => {
-    // A broken pattern above would make every other check here pass.
-    expect(inside.length).toBeGreaterThan(files.length / 2);
-    expect(inside).toContainEqual({
-      file: 'result/schema.ts',
-      target: 'core/index.ts',
-      typeOnly: false,
-    });
+    // A broken pattern would make every other check here pass.
+    expect(INSIDE.length).toBeGreaterThan(FILES.length);
+    for (const [file, target] of [
+      ['analysis/result/schema.ts', 'core/index.ts'],
+      // A type import, an import over several lines and one that is loaded when needed.
+      ['files/hash.ts', 'recording/index.ts'],
+      ['apps/terminal/judge/shipped-engine.ts', 'analysis/index.ts'],
+      ['apps/cli/commands/watch.ts', 'apps/watch/command.ts'],
+    ])
+      expect(INSIDE).toContainEqual({ file, target });
   });
 
-  it('is obeyed by every import', () => {
-    const broken = inside.filter(({ file, target }) => {
-      const [from, to] = [folderOf(file), folderOf(target)];
-      return from !== '' && from !== to && !ALLOWED[from]?.includes(to);
-    });
-    expect(broken.map(({ file, target }) => `${file} -> ${target}`)).toEqual([]);
+  it('states for each room what it imports: nothing more, and nothing that is not used', () => {
+    for (const { room, imports } of ROOMS) {
+      const used = new Set(crossing.filter(({ from }) => from === room).map(({ to }) => to));
+      expect({ room, imports: ORDER.filter((one) => used.has(one)) }).toEqual({ room, imports });
+    }
   });
 
-  it('crosses folders through their index only', () => {
-    const broken = inside.filter(({ file, target }) => {
-      const [from, to] = [folderOf(file), folderOf(target)];
-      const entry = from === '' && to === 'node';
-      return from !== to && !entry && !target.endsWith('/index.ts') && !contract(target);
+  it('lets imports go to rooms above in the list only', () => {
+    const up = crossing.filter(({ from, to }) => from !== '' && at(to) > at(from));
+    expect(say(up)).toEqual([]);
+  });
+
+  it('keeps the floors: the library knows no lab, lab and views no program, only commands the lab', () => {
+    const wrong = crossing.filter(({ from, to }) => {
+      if (floorOf(to) === 'lab') return floorOf(from) !== 'lab' && from !== 'apps/cli';
+      return floorOf(to) === 'apps' && floorOf(from) !== 'apps';
     });
-    expect(broken.map(({ file, target }) => `${file} -> ${target}`)).toEqual([]);
+    expect(say(wrong.filter(({ from }) => from !== ''))).toEqual([]);
+  });
+
+  it('lets nothing see the stated set-up that names the mode', () => {
+    const judges = ['detect', 'features', 'model', 'judge'];
+    expect(say(crossing.filter(({ from, to }) => judges.includes(from) && to === 'setup'))).toEqual(
+      [],
+    );
+  });
+
+  it('crosses rooms through an index, but for rooms of Node and schemas', () => {
+    const wrong = crossing.filter(
+      ({ target, to }) =>
+        !target.endsWith('/index.ts') && !target.endsWith('/schema.ts') && !NODE_ROOMS.includes(to),
+    );
+    expect(say(wrong)).toEqual([]);
   });
 
   it('leaves every relative import with a file behind it', () => {
-    const lost = imports.filter(({ target }) => target.endsWith('.ts') && !files.includes(target));
-    expect(lost.map(({ file, target }) => `${file} -> ${target}`)).toEqual([]);
+    const lost = IMPORTS.filter(({ target }) => target.endsWith('.ts') && !FILES.includes(target));
+    expect(say(lost)).toEqual([]);
   });
 
-  it('has no cycle', () => {
-    expect(cycles(inside.filter((one) => !one.typeOnly))).toEqual([]);
-  });
-
-  it('has no long file without a reason', () => {
-    const long = files.filter((file) => lines(file) > 200);
-    expect(long.filter((file) => !(file in LONG_FILES))).toEqual([]);
-    expect(Object.keys(LONG_FILES).filter((file) => !long.includes(file))).toEqual([]);
+  it('has no cycle, of types neither', () => {
+    expect(cycles(INSIDE)).toEqual([]);
   });
 });
 
 describe('the command line', () => {
   it('finds files of the package in one place only', () => {
-    // A path from import.meta.url that holds in dist/node is lost in the bundle (dist/cli).
-    const users = files.filter((file) => sourceOf(file).includes('import.meta.url'));
-    expect(users).toEqual(['node/package-file.ts']);
+    // A path from import.meta.url that holds in dist/apps is lost in the bundle (dist/cli).
+    const users = FILES.filter((file) => sourceOf(file).includes('import.meta.url'));
+    expect(users).toEqual(['files/package-file.ts']);
   });
 });
 
-describe('the core', () => {
+describe('what runs in a browser', () => {
   it('imports nothing of Node', () => {
     const builtin = new Set(builtinModules);
-    const broken = imports.filter(
+    const wrong = IMPORTS.filter(
       ({ file, target }) =>
-        folderOf(file) !== 'node' &&
+        !NODE_ROOMS.includes(roomOf(file)) &&
         file !== 'node.ts' &&
-        (target.startsWith('node:') || builtin.has(target)),
+        (target.startsWith('node:') || builtin.has(target) || NODE_ROOMS.includes(roomOf(target))),
     );
-    expect(broken.map(({ file, target }) => `${file} -> ${target}`)).toEqual([]);
+    expect(say(wrong)).toEqual([]);
   });
 
   it('bundles for a browser', async () => {
@@ -140,13 +122,8 @@ describe('the core', () => {
   });
 });
 
-/** Schemas that stand beside the code they describe and would make their folder's index a cycle. */
-function contract(target: string): boolean {
-  return target === 'cross-check/schema.ts';
-}
-
-function lines(file: string): number {
-  return sourceOf(file).split('\n').length - 1;
+function at(room: string): number {
+  return ORDER.indexOf(room);
 }
 
 /** Each cycle once, as `a -> b -> a`. */
@@ -156,9 +133,9 @@ function cycles(edges: readonly Import[]): string[] {
   const found: string[] = [];
   const done = new Set<string>();
   const visit = (file: string, path: string[]): void => {
-    const at = path.indexOf(file);
-    if (at >= 0) {
-      found.push([...path.slice(at), file].map((one) => relative('', one)).join(' -> '));
+    const place = path.indexOf(file);
+    if (place >= 0) {
+      found.push([...path.slice(place), file].map((one) => relative('', one)).join(' -> '));
       return;
     }
     if (done.has(file)) return;

@@ -10,7 +10,6 @@ import {
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { writeWav } from '../src/recording/index.js';
-import { ALLOWED, ORDER } from './support/folders.js';
 import { scratch } from './support/scratch.js';
 
 const root = join(import.meta.dirname, '..');
@@ -112,19 +111,6 @@ describe('README', () => {
 });
 
 describe('DEVELOPERS', () => {
-  it('maps every folder with the imports that the test of the folders allows', () => {
-    const order = ORDER.split(' ');
-    const rows = [...developers.matchAll(/^\| `src\/([a-z-]+)` \|.*\| ([^|]*) \|$/gm)];
-    const said = Object.fromEntries(
-      rows.map(([, folder = '', imports = '']) => {
-        if (imports === 'nothing') return [folder, []];
-        if (imports === 'all above') return [folder, order.slice(0, order.indexOf(folder))];
-        return [folder, imports.split(', ')];
-      }),
-    );
-    expect(said).toEqual(ALLOWED);
-  });
-
   it('names only paths that exist', () => {
     const paths = [...developers.matchAll(/`((?:src|tests|bin|fixtures)\/[a-zA-Z./-]+)`/g)];
     const lost = paths.map((one) => one[1] ?? '').filter((path) => !existsSync(join(root, path)));

@@ -1,4 +1,4 @@
-// Writes the generated parts of README and of the model card: tables from the code, and the output of the commands shown.
+// Writes the generated parts of README, of DEVELOPERS and of the model card: tables from the code, and the output of the commands shown.
 // `node bin/build/docs.js` rewrites them; with --check it only says which are out of date (exit status 1).
 // A generated part stands between `<!-- made by npm run docs: WHAT -->` and `<!-- end -->`, where WHAT is
 // the name of a table or `$ command`.
@@ -8,7 +8,7 @@ import { CONFIDENCE_WORDS, MODE_WORDS } from '../../dist/apps/view/index.js';
 import { SETTINGS, SETUP_OPTIONS } from '../../dist/index.js';
 import { READERS } from '../../dist/recording/readers.js';
 
-const FILES = ['README.md', 'src/model/shipped/README.md'];
+const FILES = ['README.md', 'DEVELOPERS.md', 'src/model/shipped/README.md'];
 const PART = /(<!-- made by npm run docs: (.+?) -->\n)([\s\S]*?)(<!-- end -->)/g;
 
 const safe = (text) => String(text).replaceAll('|', '\\|');
@@ -63,6 +63,16 @@ function measuredFormats() {
 }
 
 const TABLES = {
+  rooms: () =>
+    table(
+      ['Room', 'Floor', 'What', 'Imports'],
+      JSON.parse(readFileSync('tests/support/rooms.json', 'utf8')).map((one) => [
+        `\`src/${one.room}\``,
+        one.floor,
+        one.what,
+        one.imports.join(', ') || 'nothing',
+      ]),
+    ),
   'figures of sound': () => figures('sound'),
   'figures of voltage': () => figures('voltage'),
   'figures of voltage-current': () => figures('voltage-current'),

@@ -1,4 +1,4 @@
-import { figure, MODE_WORDS, percent, sayTime } from '../view/words.js';
+import { figure, MODE_WORDS, percent, sayTime } from '../view/index.js';
 import { PLACE, REASONS, SHAPE, TIME, to } from './english-parts.js';
 import type { PictureWords } from './words.js';
 

@@ -1,4 +1,4 @@
-import { plain } from '../view/words.js';
+import { plain } from '../view/index.js';
 
 const ENTITIES: Record<string, string> = {
   '&': '&amp;',

@@ -7,9 +7,10 @@ import { reasonChart } from './charts/reason-chart.js';
 import { averageShortChart, levelsChart } from './charts/shape-charts.js';
 import { spectrumChart } from './charts/spectrum-chart.js';
 import { timeFigure } from './charts/time-figure.js';
+import type { FigureName } from './figure-names.js';
 import type { RunView } from './run-view.js';
 import { spectrogramPicture } from './spectrogram-picture.js';
-import type { FigureName, PictureWords } from './words.js';
+import type { PictureWords } from './words.js';
 
 export interface FigureKind {
   /** As named on the command line. */

@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { percent, sayTime } from '../view/words.js';
+import { percent, sayTime } from '../view/index.js';
 import { smallMultiple } from './charts/small-multiple.js';
 import { rateLimit } from './charts/time-rows.js';
 import { htmlDocument } from './document.js';

@@ -1,5 +1,5 @@
 import type { Mode } from '../../core/index.js';
-import type { FigureName } from './words.js';
+import type { FigureName } from './figure-names.js';
 
 /** The run over time: picture, what a cursor reads, controls, table. */
 export interface TimeWords {

@@ -1,5 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
 import type { Mode } from '../../core/index.js';
+import type { FigureName } from './figure-names.js';
 import type { PlaceWords, ReasonWords, ShapeWords, TimeWords } from './words-of-parts.js';
 
 /** A text with the language it really is in, for screen readers. */
@@ -7,18 +8,6 @@ export interface Told {
   text: string;
   lang: string;
 }
-
-/** Names of the pictures, as on the command line. */
-export type FigureName =
-  | 'time'
-  | 'place'
-  | 'reasons'
-  | 'levels'
-  | 'plane'
-  | 'short-voltage'
-  | 'short-current'
-  | 'rhythm'
-  | 'intervals';
 
 /** Numbers as a language writes them. */
 export interface NumberWords {

@@ -11,5 +11,6 @@ export {
   percent,
   plain,
   sayConfidence,
+  sayRate,
   sayTime,
 } from './words.js';

@@ -14,6 +14,11 @@ export { packReference, unpackReference } from './data/reference-windows.js';
 export { gateCurve, heldOutFigures } from './fit/figures.js';
 export { type FitOutcome, fitModel } from './fit/fit-model.js';
 export { FIT_DEFAULTS, type FitOptions } from './fit/fit-options.js';
-export { type ComparedFigure, compareModels, type ModelComparison } from './own/compare-models.js';
+export {
+  type ComparedFigure,
+  compareModels,
+  type FigureName,
+  type ModelComparison,
+} from './own/compare-models.js';
 export { fitOwn, type OwnFit } from './own/fit-own.js';
 export { checkEnough, foldsOf, LEAST_RUNS, ownRuns } from './own/own-runs.js';

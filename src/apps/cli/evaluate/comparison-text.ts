@@ -1,9 +1,5 @@
-import { number, share } from '../../../lab/evaluate/labels/tables.js';
-import type {
-  ComparedFigure,
-  FigureName,
-  ModelComparison,
-} from '../../../lab/train/own/compare-models.js';
+import { number, share } from '../../../lab/evaluate/index.js';
+import type { ComparedFigure, FigureName, ModelComparison } from '../../../lab/train/index.js';
 import { plain } from '../../view/index.js';
 
 const NAMES: Record<FigureName, string> = {

@@ -1,5 +1,5 @@
-import type { Evaluation } from '../../../lab/evaluate/labels/evaluation.js';
-import { type Table, tablesOf } from '../../../lab/evaluate/labels/tables.js';
+import type { Evaluation } from '../../../lab/evaluate/index.js';
+import { type Table, tablesOf } from '../../../lab/evaluate/index.js';
 import { escapeHtml, htmlDocument } from '../../report/index.js';
 import { summaryLines } from './text.js';
 

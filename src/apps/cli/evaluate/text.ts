@@ -1,4 +1,4 @@
-import type { Evaluation } from '../../../lab/evaluate/labels/evaluation.js';
+import type { Evaluation, Kappa } from '../../../lab/evaluate/index.js';
 import {
   type Cell,
   count,
@@ -6,8 +6,7 @@ import {
   sayInterval,
   share,
   tablesOf,
-} from '../../../lab/evaluate/labels/tables.js';
-import type { Kappa } from '../../../lab/evaluate/score/kappa.js';
+} from '../../../lab/evaluate/index.js';
 import { type Look, plain } from '../../view/index.js';
 
 /** An evaluation for a terminal: what was compared, then one table after the other. */

@@ -1,5 +1,5 @@
 import { MODES, type Mode } from '../../../core/index.js';
-import { MODE_WORDS } from '../../view/words.js';
+import { MODE_WORDS } from '../../view/index.js';
 import type { TimeRun, TimeWindow } from '../run-view.js';
 import type { PictureWords } from '../words.js';
 import { modeClass, modeFill } from './mode-marks.js';

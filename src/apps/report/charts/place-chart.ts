@@ -1,5 +1,5 @@
 import type { Placement } from '../../view/evidence/index.js';
-import { MODE_WORDS } from '../../view/words.js';
+import { MODE_WORDS } from '../../view/index.js';
 import type { PictureWords } from '../words.js';
 import { type Frame, frame } from './frame.js';
 import { modeClass, modeFill } from './mode-marks.js';

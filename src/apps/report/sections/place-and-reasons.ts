@@ -1,5 +1,5 @@
 import { MODES } from '../../../core/index.js';
-import { MODE_WORDS } from '../../view/words.js';
+import { MODE_WORDS } from '../../view/index.js';
 import { rank, sideOf } from '../charts/reason-chart.js';
 import { escapeHtml } from '../escape.js';
 import { drawFigure } from '../figures.js';

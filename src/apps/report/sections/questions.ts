@@ -1,5 +1,5 @@
 import type { Result } from '../../../analysis/result/index.js';
-import { percent } from '../../view/words.js';
+import { percent } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
 
 type CrossCheck = NonNullable<Result['crossCheck']>;

@@ -1,4 +1,4 @@
-import { MODE_WORDS } from '../../view/words.js';
+import { MODE_WORDS } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
 import { drawFigure } from '../figures.js';
 import type { RunView } from '../run-view.js';

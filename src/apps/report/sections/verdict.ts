@@ -1,7 +1,15 @@
 import type { Result } from '../../../analysis/result/index.js';
 import { MODES } from '../../../core/index.js';
-import { sayLeaning, sayRates, sayWhere } from '../../view/sentences.js';
-import { MODE_WORDS, percent, sayConfidence, sayRate, sayTime } from '../../view/words.js';
+import {
+  MODE_WORDS,
+  percent,
+  sayConfidence,
+  sayLeaning,
+  sayRate,
+  sayRates,
+  sayTime,
+  sayWhere,
+} from '../../view/index.js';
 import { modeClass, modeFill } from '../charts/mode-marks.js';
 import { el } from '../charts/svg.js';
 import { escapeHtml } from '../escape.js';

@@ -1,13 +1,14 @@
 import { createRandom, MODES } from '../../../core/index.js';
 import { calibrate, type Model } from '../../../model/index.js';
-import { bootstrap, type Interval } from '../../evaluate/score/bootstrap.js';
 import {
   accuracyOf,
+  bootstrap,
   brierScore,
   calibrationError,
   type ForecastCase,
+  type Interval,
   logLoss,
-} from '../../evaluate/score/proper-scores.js';
+} from '../../evaluate/index.js';
 import type { GatedRun } from './fit-gate.js';
 import type { HeldOutRun } from './fit-model.js';
 

@@ -1,12 +1,13 @@
 import { createRandom, MODES, type Mode } from '../../../core/index.js';
 import { calibrate, type Model } from '../../../model/index.js';
-import { bootstrapAll, type Interval } from '../../evaluate/score/bootstrap.js';
 import {
   accuracyOf,
+  bootstrapAll,
   brierScore,
   type ForecastCase,
+  type Interval,
   logLoss,
-} from '../../evaluate/score/proper-scores.js';
+} from '../../evaluate/index.js';
 import { calibrateRuns, type HeldOutRun } from '../fit/fit-model.js';
 import { scoreRun } from '../fit/run-rows.js';
 

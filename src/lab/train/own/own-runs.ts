@@ -1,8 +1,8 @@
 import { ArcError, MODES, type Mode } from '../../../core/index.js';
 import type { FeatureWindow } from '../../../features/index.js';
 import { steadyPart } from '../../../judge/index.js';
-import type { RecordedWindows } from '../../evaluate/labels/recorded-windows.js';
-import { majority, type TruthRun } from '../../evaluate/labels/truth-runs.js';
+import type { RecordedWindows } from '../../evaluate/index.js';
+import { majority, type TruthRun } from '../../evaluate/index.js';
 import type { LabelledRun } from '../data/labelled-run.js';
 
 /** Fewest recordings of each mode that a model is fitted on. */

@@ -5,7 +5,7 @@ import {
   calibrationError,
   type ForecastCase,
   logLoss,
-} from '../../evaluate/score/proper-scores.js';
+} from '../../evaluate/index.js';
 import type { OpinionPair } from './opinions.js';
 
 type TraceSet = keyof Pooling['weights'];

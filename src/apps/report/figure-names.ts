@@ -1,0 +1,11 @@
+/** Names of the pictures, as on the command line. */
+export type FigureName =
+  | 'time'
+  | 'place'
+  | 'reasons'
+  | 'levels'
+  | 'plane'
+  | 'short-voltage'
+  | 'short-current'
+  | 'rhythm'
+  | 'intervals';
