@@ -1,12 +1,12 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 /** Maps scores to probabilities: `softmax(slope·score + offset)`, fitted on runs the scorer never saw. */
 export const calibrationSchema = z.object({
-  slope: z.number().positive(),
-  offset: z.array(z.number()).min(1).max(16),
+  slope: z.number().check(z.positive()),
+  offset: z.array(z.number()).check(z.minLength(1), z.maxLength(16)),
   /** How it was fitted and on how many runs, for the reader of a probability. */
   method: z.string(),
-  runs: z.number().int().nonnegative(),
+  runs: z.int().check(z.nonnegative()),
 });
 export type Calibration = z.infer<typeof calibrationSchema>;
 

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 /**
  * A linear score a class over standardised features: `bias[k] + Σ weight[k][i]·z_i` with
@@ -7,10 +7,12 @@ import * as z from 'zod';
  */
 export const linearScorerSchema = z.object({
   kind: z.literal('linear'),
-  mean: z.array(z.number()).max(999),
-  deviation: z.array(z.number().positive()).max(999),
-  bias: z.array(z.number()).min(1).max(16),
-  weight: z.array(z.array(z.number()).max(999)).min(1).max(16),
+  mean: z.array(z.number()).check(z.maxLength(999)),
+  deviation: z.array(z.number().check(z.positive())).check(z.maxLength(999)),
+  bias: z.array(z.number()).check(z.minLength(1), z.maxLength(16)),
+  weight: z
+    .array(z.array(z.number()).check(z.maxLength(999)))
+    .check(z.minLength(1), z.maxLength(16)),
 });
 export type LinearScorer = z.infer<typeof linearScorerSchema>;
 

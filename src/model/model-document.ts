@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { ArcError, MODES } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
 import { calibrationSchema } from './calibration.js';
@@ -14,20 +14,20 @@ export const MODEL_SCHEMA_VERSION = '1';
 export const modelSchema = z.object({
   kind: z.literal('arc-transfer-model'),
   schemaVersion: z.literal(MODEL_SCHEMA_VERSION),
-  id: z.string().max(200),
-  version: z.string().max(50),
+  id: z.string().check(z.maxLength(200)),
+  version: z.string().check(z.maxLength(50)),
   featureSet: z.object({
     id: z.string(),
-    version: z.number().int(),
-    features: z.array(z.string()).max(999),
+    version: z.int(),
+    features: z.array(z.string()).check(z.maxLength(999)),
   }),
   /** In this order and no other: scores are read by place. */
-  modes: z
-    .array(z.enum(MODES))
-    .length(MODES.length)
-    .refine((modes) => modes.every((mode, k) => mode === MODES[k]), {
-      message: `modes in the order ${MODES.join(', ')}`,
+  modes: z.array(z.enum(MODES)).check(
+    z.length(MODES.length),
+    z.refine((modes) => modes.every((mode, k) => mode === MODES[k]), {
+      error: `modes in the order ${MODES.join(', ')}`,
     }),
+  ),
   /** Mode scores of a window, in the order of `modes`. */
   modeScorer: scorerSchema,
   /** From a window's scores to probabilities. */
@@ -37,8 +37,8 @@ export const modelSchema = z.object({
   /** From a run's scores to probabilities. */
   runCalibration: calibrationSchema,
   /** Arc against everything else; null for traces, where the arc shows in the voltage itself. */
-  gate: z
-    .object({
+  gate: z.nullable(
+    z.object({
       /** Arc score of a window. */
       scorer: scorerSchema,
       /** Log-odds of a stretch from its signs, see `stretch-gate.ts`. */
@@ -48,8 +48,8 @@ export const modelSchema = z.object({
       acceptScore: z.number(),
       /** Below it the stretch is no arc; between the two the answer is `unsure`. */
       rejectScore: z.number(),
-    })
-    .nullable(),
+    }),
+  ),
   novelty: noveltySchema,
   /** How it was made and what was measured; for people and the model card. */
   training: z.record(z.string(), z.unknown()),

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { standardise } from './linear-scorer.js';
 
 /**
@@ -7,11 +7,13 @@ import { standardise } from './linear-scorer.js';
  * rows) of that covariance; a window beyond `limit` is unlike anything seen.
  */
 export const noveltySchema = z.object({
-  mean: z.array(z.number()).max(999),
-  deviation: z.array(z.number().positive()).max(999),
-  centres: z.array(z.array(z.number()).max(999)).min(1).max(16),
-  factor: z.array(z.number()).max(500_000),
-  limit: z.number().positive(),
+  mean: z.array(z.number()).check(z.maxLength(999)),
+  deviation: z.array(z.number().check(z.positive())).check(z.maxLength(999)),
+  centres: z
+    .array(z.array(z.number()).check(z.maxLength(999)))
+    .check(z.minLength(1), z.maxLength(16)),
+  factor: z.array(z.number()).check(z.maxLength(500_000)),
+  limit: z.number().check(z.positive()),
 });
 export type Novelty = z.infer<typeof noveltySchema>;
 

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { explainLinear, linearScorerSchema, scoreLinear } from './linear-scorer.js';
 import { explainTrees, scoreTrees, treeScorerSchema } from './tree-scorer.js';
 

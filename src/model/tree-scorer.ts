@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 
 const NODE_LIMIT = 1023;
 const FEATURE_LIMIT = 999;
@@ -25,8 +25,10 @@ export const treeSchema = z.custom<Tree>(isTree, {
 /** Sums of trees, one list a class: class k scores `bias[k]` plus its trees. */
 export const treeScorerSchema = z.object({
   kind: z.literal('trees'),
-  bias: z.array(z.number()).min(1).max(16),
-  trees: z.array(z.array(treeSchema).max(2000)).min(1).max(16),
+  bias: z.array(z.number()).check(z.minLength(1), z.maxLength(16)),
+  trees: z
+    .array(z.array(treeSchema).check(z.maxLength(2000)))
+    .check(z.minLength(1), z.maxLength(16)),
 });
 export type TreeScorer = z.infer<typeof treeScorerSchema>;
 

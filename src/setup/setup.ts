@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { ArcError, MODES, type Note } from '../core/index.js';
 import {
   POLARITIES,
@@ -17,27 +17,27 @@ import { checkPairs } from './setup-pairs.js';
 import { rawValues } from './setup-raw.js';
 import { parseWireMaterial, WIRE_MATERIALS } from './wire-words.js';
 
-const number = z.number().finite().nullable();
+const number = z.nullable(z.number());
 
 /** What the user stated, in base units. Null means not stated, or stated as unknown. */
 export const setupSchema = z.object({
   wireDiameterMm: number,
-  wireMaterial: z.enum(WIRE_MATERIALS).nullable(),
-  gas: z.custom<Gas>().nullable(),
+  wireMaterial: z.nullable(z.enum(WIRE_MATERIALS)),
+  gas: z.nullable(z.custom<Gas>()),
   setVoltageV: number,
   /** Where the set voltage holds; null is not "at the source" but "not said". */
-  voltsAt: z.enum(VOLTS_AT).nullable(),
+  voltsAt: z.nullable(z.enum(VOLTS_AT)),
   wireFeedMPerMin: number,
-  expectedMode: z.enum(MODES).nullable(),
+  expectedMode: z.nullable(z.enum(MODES)),
   /** Wire from the contact tip to the arc, mm. */
   stickOutMm: number,
-  polarity: z.enum(POLARITIES).nullable(),
-  source: z.enum(SOURCE_KINDS).nullable(),
+  polarity: z.nullable(z.enum(POLARITIES)),
+  source: z.nullable(z.enum(SOURCE_KINDS)),
   sourceVoltsV: number,
   feederVoltsV: number,
   arcVoltsV: number,
   measuredCurrentA: number,
-  traceVoltsAt: z.enum(VOLTS_AT).nullable(),
+  traceVoltsAt: z.nullable(z.enum(VOLTS_AT)),
   sourceSlopeVPer100A: number,
   cableLengthM: number,
   travelSpeedMmPerMin: number,

@@ -1,7 +1,10 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { ArcError } from '../../core/index.js';
 
-const weights = z.object({ sound: z.number().min(0).max(3), trace: z.number().min(0).max(3) });
+const weights = z.object({
+  sound: z.number().check(z.minimum(0), z.maximum(3)),
+  trace: z.number().check(z.minimum(0), z.maximum(3)),
+});
 
 /** How far each witness is believed where both are heard: plain data, made by `arc-transfer fit --set pooling`. */
 export const poolingSchema = z.object({
