@@ -1,19 +1,29 @@
-/** Public interface that runs in browsers and in Node. Re-exports only. */
+/**
+ * Public interface that runs in browsers and in Node. Re-exports only.
+ *
+ * `analyseSamples` judges samples in memory, `openLive` a signal without an end, `expect` says what a set-up
+ * permits, `compare` what changed between two results. Files are read by `analyseFile` of `arc-transfer/node`.
+ */
 
-export { compareResults } from './analysis/compare/index.js';
+export { compareResults as compare } from './analysis/compare/index.js';
 export {
   type AnalyseBothOptions,
   type AnalyseOptions,
   analyse,
   analyseBoth,
+  analyseSamples,
+  type CommonOptions,
   defaultSettings,
+  type Live,
   type LiveEvent,
-  LiveStream,
+  type OpenLiveOptions,
+  openLive,
   parseSettings,
+  type SamplesOptions,
   SETTINGS,
   type Setting,
+  type SettingKey,
   type Settings,
-  settingsRecord,
 } from './analysis/index.js';
 export {
   CAUTIONS,
@@ -44,15 +54,20 @@ export {
   bufferSource,
   type Channel,
   openRecording,
+  type Quantity,
   type ReadOptions,
   type Recording,
   type SampleBlock,
+  type Samples,
 } from './recording/index.js';
 export { type CrossCheck, crossCheck } from './setup/check/index.js';
 export {
-  expectModes,
+  type Expectation,
+  expectModes as expect,
   parseSetup,
   SETUP_OPTIONS,
   type Setup,
+  type SetupInput,
+  type SetupKey,
   type SetupOption,
 } from './setup/index.js';

@@ -10,6 +10,8 @@ await build({
   platform: 'browser',
   target: 'es2022',
   charset: 'ascii',
+  // The page judges nothing, so that no model is loaded in it.
+  external: ['#shipped-models'],
   legalComments: 'inline',
   logLevel: 'warning',
 });

@@ -37,6 +37,8 @@ const common = {
   platform: 'browser',
   target: 'es2022',
   charset: 'utf8',
+  // The page loads its models itself.
+  external: ['#shipped-models'],
   legalComments: 'linked',
   logLevel: 'warning',
 };

@@ -1,4 +1,5 @@
 export { type AnalyseOptions, analyse, buildResult } from './analyse.js';
+export { analyseSamples, type SamplesOptions } from './analyse-samples.js';
 export { type BatchOptions, type BatchResult, runBatch } from './batch.js';
 export { type Doubt, doubtsOf } from './batch-doubts.js';
 export {
@@ -8,6 +9,7 @@ export {
   MOST_REMARKS,
   type Remark,
 } from './batch-tally.js';
+export { type CommonOptions, settled } from './common-options.js';
 export { analyseBoth } from './fusion/both.js';
 export type { AnalyseBothOptions } from './fusion/both-options.js';
 export { laneFor } from './lane-for.js';
@@ -21,6 +23,7 @@ export type { LiveFormat } from './live/live-format.js';
 export { type LiveBelief, LiveMode, type LiveModes } from './live/live-mode.js';
 export { liveRateHz } from './live/live-rate.js';
 export { type LiveEvent, type LiveOptions, LiveStream } from './live/live-stream.js';
+export { type Live, type OpenLiveOptions, openLive } from './live/open-live.js';
 export { type Allowance, hardToSee, learnAllowance, takenFor } from './live/vouched.js';
 export { parseSettings } from './parse-settings.js';
 export { Pipeline, type PipelineEvent, type StretchEvent } from './pipeline.js';

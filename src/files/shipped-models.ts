@@ -15,7 +15,7 @@ export function loadShippedModel(featureSet: string): Promise<unknown> {
 }
 
 async function read(featureSet: string): Promise<unknown> {
-  const file = packageFile(`src/model/shipped/${featureSet}.json`);
+  const file = packageFile(`dist/model/shipped/${featureSet}.json`);
   return JSON.parse(await readFile(file, 'utf8'));
 }
 

@@ -1,5 +1,14 @@
 export { adtsHeader } from './compressed/index.js';
 export {
+  type ChannelSamples,
+  channelsOf,
+  type Quantity,
+  type Samples,
+  type SamplesFormat,
+  samplesFormat,
+  samplesRecording,
+} from './from-samples.js';
+export {
   type InspectedSeries,
   type Inspection,
   inspectRecording,

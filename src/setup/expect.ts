@@ -7,7 +7,8 @@ import { arcEnergy, HEAT_INPUT_NOTE, heatInput } from './heat-input.js';
 import { processName } from './iso4063.js';
 import { type ModeMap, modeMap } from './mode-map.js';
 import { type Permit, permits } from './permits.js';
-import type { Setup } from './setup.js';
+import { parseSetup, type Setup } from './setup.js';
+import type { SetupInput } from './setup-options.js';
 import { authority, type Range, range, rangeText } from './sourced.js';
 import { type KnownPoint, workingPoint } from './working-point.js';
 
@@ -35,7 +36,8 @@ export interface Expectation {
 }
 
 /** Which modes these settings permit, where each boundary lies, and on whose authority. */
-export function expectModes(setup: Setup): Expectation {
+export function expectModes(stated: SetupInput | Setup): Expectation {
+  const setup = 'notes' in stated ? stated : parseSetup(stated);
   const boundaries = modeBoundaries(setup);
   const point = workingPoint(setup);
   const permitted = permits(point, boundaries, setup.source);

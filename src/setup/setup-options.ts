@@ -1,9 +1,14 @@
+/** `wire-diameter` as `wireDiameter`. */
+type Camel<S extends string> = S extends `${infer Head}-${infer Rest}`
+  ? `${Head}${Capitalize<Camel<Rest>>}`
+  : S;
+
 /** One thing a user may state about the set-up. Flags, help and the file's keys come from here. */
-export interface SetupOption {
+export interface SetupOption<Name extends string = string> {
   /** Long flag with its dashes. */
-  flag: string;
+  flag: `--${Name}`;
   /** Key in the raw set-up and in a set-up file. */
-  key: string;
+  key: Camel<Name>;
   /** Other flags that mean the same. */
   aliases: readonly string[];
   /** Placeholder in the help. */
@@ -14,16 +19,18 @@ export interface SetupOption {
   example: string;
 }
 
-const option = (
-  flag: string,
+const option = <const Name extends string>(
+  flag: `--${Name}`,
   valueName: string,
   unit: string | null,
   example: string,
   help: string,
   aliases: readonly string[] = [],
-): SetupOption => ({
+): SetupOption<Name> => ({
   flag,
-  key: flag.slice(2).replace(/-([a-z])/gu, (_, letter: string) => letter.toUpperCase()),
+  key: flag
+    .slice(2)
+    .replace(/-([a-z])/gu, (_, letter: string) => letter.toUpperCase()) as Camel<Name>,
   aliases,
   valueName,
   unit,
@@ -31,8 +38,7 @@ const option = (
   example,
 });
 
-/** Every set-up option, in the order of the help. Each also takes `unknown`. */
-export const SETUP_OPTIONS: readonly SetupOption[] = [
+const OPTIONS = [
   option('--wire-diameter', 'length', 'mm', '1.2mm', 'wire diameter, with its unit', ['--wire']),
   option(
     '--wire-material',
@@ -83,3 +89,15 @@ export const SETUP_OPTIONS: readonly SetupOption[] = [
   option('--travel-speed', 'speed', 'mm/min', '300mm/min', 'travel speed, for the heat input'),
   option('--plate', 'thickness', 'mm', '5mm', 'plate thickness'),
 ];
+
+/** Every set-up option, in the order of the help. Each also takes `unknown`. */
+export const SETUP_OPTIONS: readonly SetupOption[] = OPTIONS;
+
+/** Name of one thing that may be stated, as in a set-up file: `wireDiameter`, `gas`, `setVoltage`, … */
+export type SetupKey = (typeof OPTIONS)[number]['key'];
+
+/**
+ * A set-up as a person states it: text with its unit (`'1.2mm'`, `'Ar+18CO2'`), volts or amperes as numbers,
+ * or `'unknown'`. What is left out is not stated.
+ */
+export type SetupInput = { readonly [Key in SetupKey]?: string | number };

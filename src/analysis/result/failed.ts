@@ -1,5 +1,6 @@
 import { isArcError, TOOL_NAME, TOOL_VERSION } from '../../core/index.js';
-import { type Result, SCHEMA_VERSION } from './schema.js';
+import type { Result } from './schema.js';
+import { SCHEMA_VERSION } from './version.js';
 
 /** What is known of an input that could not be judged. */
 export interface FailedInput {

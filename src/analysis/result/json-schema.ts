@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { resultSchema, SCHEMA_VERSION } from './schema.js';
+import { resultSchema } from './schema.js';
+import { SCHEMA_VERSION } from './version.js';
 
 /** The published JSON Schema (draft 2020-12) of the result document, made from the zod schema. */
 export function resultJsonSchema(): Record<string, unknown> {

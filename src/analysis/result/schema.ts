@@ -1,9 +1,7 @@
 import * as z from 'zod';
 import { MODES, SOURCE_PROGRAMMES } from '../../core/index.js';
 import { crossCheckSchema } from '../../setup/check/schema.js';
-
-/** Version of the result document. Fields only get added within one major version. */
-export const SCHEMA_VERSION = '1.0';
+import { SCHEMA_VERSION } from './version.js';
 
 const seconds = z.number().min(0);
 const share = z.number().min(0).max(1);

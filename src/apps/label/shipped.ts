@@ -4,7 +4,7 @@ import { packageFile } from '../../files/package-file.js';
 
 export { SHIPPED_ENGINE as ENGINE } from '../terminal/judge/shipped-engine.js';
 
-const MODELS = packageFile('src/model/shipped/');
+const MODELS = packageFile('dist/model/shipped/');
 
 /** SHA-256 (first 16 digits) over the names and bytes of all model documents of the package. */
 export async function modelsFingerprint(): Promise<string> {

@@ -1,0 +1,32 @@
+// Bundles the public entries into dist/lib, so that a program that imports the package loads a few files
+// and not some hundreds, and puts the models that come with the package into dist/model/shipped.
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { build } from 'esbuild';
+
+const MODELS = 'src/model/shipped';
+const BUNDLED = ['zod', '@noble/hashes', 'fft.js'];
+const { dependencies, optionalDependencies } = JSON.parse(readFileSync('package.json', 'utf8'));
+const packages = Object.keys({ ...dependencies, ...optionalDependencies });
+
+rmSync('dist/lib', { recursive: true, force: true });
+await build({
+  entryPoints: ['src/index.ts', 'src/node.ts'],
+  outdir: 'dist/lib',
+  bundle: true,
+  splitting: true,
+  format: 'esm',
+  platform: 'neutral',
+  mainFields: ['module', 'main'],
+  target: 'es2022',
+  external: ['node:*', '#shipped-models', ...packages.filter((name) => !BUNDLED.includes(name))],
+  legalComments: 'inline',
+  logLevel: 'warning',
+});
+
+rmSync('dist/model/shipped', { recursive: true, force: true });
+mkdirSync('dist/model/shipped', { recursive: true });
+// Written anew without its blanks.
+for (const name of readdirSync(MODELS).filter((one) => one.endsWith('.json'))) {
+  const document = JSON.parse(readFileSync(`${MODELS}/${name}`, 'utf8'));
+  writeFileSync(`dist/model/shipped/${name}`, JSON.stringify(document));
+}
