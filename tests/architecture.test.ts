@@ -83,10 +83,10 @@ describe('the plan of the rooms', () => {
 });
 
 describe('the command line', () => {
-  it('finds files of the package in one place only', () => {
-    // A path from import.meta.url that holds in dist/apps is lost in the bundle (dist/cli).
+  it('finds files of the package in one place only; without a file system in another', () => {
+    // A path from import.meta.url that holds in dist/apps is lost in the bundles.
     const users = FILES.filter((file) => sourceOf(file).includes('import.meta.url'));
-    expect(users).toEqual(['files/package-file.ts']);
+    expect(users).toEqual(['files/package-file.ts', 'model/load-shipped.ts']);
   });
 });
 

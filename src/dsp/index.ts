@@ -1,7 +1,6 @@
 export { BiquadCascade, type BiquadCoefficients, butterworth } from './biquad.js';
 export { concat } from './concat.js';
 export { RealFft } from './fft.js';
-export { runningMedian } from './running-median.js';
 export { selectRank } from './select.js';
 export {
   coefficientOfVariation,

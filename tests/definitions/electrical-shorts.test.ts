@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../src/core/index.js';
-import { averageShort, findShorts, histogram } from '../../src/features/electrical/index.js';
+import { averageShort, histogram } from '../../src/features/electrical/index.js';
+import { findShorts } from '../support/find-shorts.js';
 import { dips, trace } from '../unit/features/electrical/traces.js';
 
 const RATE = 10_000;

@@ -1,5 +1,4 @@
 export { type AverageTrace, averageAround, averageShort } from './average-short.js';
-export { type FoundShort, type FoundShorts, findShorts } from './batch.js';
 export { planSlots, type SlotPlan } from './decimation.js';
 export {
   CURRENT_FEATURES,

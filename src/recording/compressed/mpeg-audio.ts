@@ -6,11 +6,6 @@ export function mpegChannels(frame: Uint8Array): number {
   return frame.length >= 4 && frame[3]! >> 6 === 3 ? 1 : 2;
 }
 
-/** Samples an MPEG audio layer III frame spans: 1152, or 576 in the half-rate versions. */
-export function mpegFrameSamples(frame: Uint8Array): number {
-  return frame.length >= 2 && ((frame[1]! >> 3) & 3) === 3 ? 1152 : 576;
-}
-
 /** What the LAME tag says of encoder delay. */
 export interface LameTrim {
   /** Samples to drop at the start. */

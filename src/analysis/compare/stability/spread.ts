@@ -39,10 +39,3 @@ export function spreadOf(values: ArrayLike<number>): Spread | null {
     mad: medianAbsoluteDeviation(values),
   };
 }
-
-/** Intervals between events at the given times, s. Unsorted times are an error of the caller. */
-export function intervalsOf(timesS: ArrayLike<number>): Float64Array {
-  const intervals = new Float64Array(Math.max(0, timesS.length - 1));
-  for (let i = 1; i < timesS.length; i++) intervals[i - 1] = timesS[i]! - timesS[i - 1]!;
-  return intervals;
-}

@@ -10,17 +10,6 @@ export interface Rows {
   run: Int32Array;
 }
 
-/** The rows for which `keep` holds. */
-export function selectRows(rows: Rows, keep: (i: number) => boolean): Rows {
-  const indices = rows.values.map((_, i) => i).filter(keep);
-  return {
-    values: indices.map((i) => rows.values[i]!),
-    label: Uint8Array.from(indices, (i) => rows.label[i]!),
-    weight: Float64Array.from(indices, (i) => rows.weight[i]!),
-    run: Int32Array.from(indices, (i) => rows.run[i]!),
-  };
-}
-
 /** Weights scaled so that every class counts the same and the mean weight is 1. */
 export function balancedWeights(rows: Rows, classes: number): Float64Array {
   const totals = new Float64Array(classes);

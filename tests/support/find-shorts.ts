@@ -1,7 +1,10 @@
-import { planSlots } from './decimation.js';
-import { IncipientRule } from './incipient.js';
-import { type Short, ShortDetector } from './short-detector.js';
-import { type ShortThresholds, ThresholdTracker } from './thresholds.js';
+import { planSlots } from '../../src/features/electrical/decimation.js';
+import { IncipientRule } from '../../src/features/electrical/incipient.js';
+import { type Short, ShortDetector } from '../../src/features/electrical/short-detector.js';
+import {
+  type ShortThresholds,
+  ThresholdTracker,
+} from '../../src/features/electrical/thresholds.js';
 
 /** A short of a whole trace, with its times in seconds from the first sample. */
 export interface FoundShort extends Short {
