@@ -7,7 +7,7 @@ import {
   symlinkSync,
   writeFileSync,
 } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { writeWav } from '../src/recording/index.js';
 import { scratch } from './support/scratch.js';
@@ -16,6 +16,18 @@ const root = join(import.meta.dirname, '..');
 const readme = readFileSync(join(root, 'README.md'), 'utf8');
 const developers = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
 const program = join(root, 'bin/arc-transfer.js');
+
+/** The topics of the built-in help: name, and file below the root. */
+const topics = JSON.parse(readFileSync(join(root, 'src/apps/cli/help/topics.json'), 'utf8')) as {
+  name: string;
+  file: string;
+}[];
+/** Every text that people read, with the folder that its links start from. */
+const texts = ['README.md', 'DEVELOPERS.md', ...topics.map((one) => one.file)].map((file) => ({
+  file,
+  folder: join(root, dirname(file)),
+  text: readFileSync(join(root, file), 'utf8'),
+}));
 
 /** What the example files of README stand for. */
 const STAND_INS: Record<string, string> = {
@@ -52,8 +64,10 @@ async function loggerWav(): Promise<Uint8Array> {
 }
 
 const blocks = (language: string): string[] =>
-  [...readme.matchAll(new RegExp(`^\`\`\`${language}\n([\\s\\S]*?)^\`\`\``, 'gm'))].map(
-    (one) => one[1] ?? '',
+  texts.flatMap(({ text }) =>
+    [...text.matchAll(new RegExp(`^\`\`\`${language}\n([\\s\\S]*?)^\`\`\``, 'gm'))].map(
+      (one) => one[1] ?? '',
+    ),
   );
 const commands = blocks('sh').flatMap((block) =>
   block.split('\n').filter((line) => line.startsWith('arc-transfer ')),
@@ -69,7 +83,11 @@ describe('README', () => {
     });
     expect(check.stderr).toBe('');
     expect(check.status).toBe(0);
-    expect(readme.match(/made by npm run docs/g)?.length).toBeGreaterThan(5);
+    const made = texts
+      .map(({ text }) => text)
+      .join('')
+      .match(/made by npm run docs/g);
+    expect(made?.length).toBeGreaterThan(9);
   });
 
   it('shows commands for all three users', () => {
@@ -101,12 +119,37 @@ describe('README', () => {
     expect(run.stdout).toMatch(/^ok short-circuit 0\.\d+/);
   });
 
-  it('names only files of the repository in its links', () => {
-    const links = [...`${readme}${developers}`.matchAll(/\]\(([^)#]+)\)/g)].map(
-      (one) => one[1] ?? '',
+  it('is no longer than a person in a hurry reads', () => {
+    expect(readme.split('\n').length).toBeLessThanOrEqual(201);
+  });
+
+  it('names only files of the repository in its links, as do all texts', () => {
+    const lost = texts.flatMap(({ file, folder, text }) =>
+      [...text.matchAll(/\]\(([^)#]+)\)|src="([^"]+)"/g)]
+        .map((one) => one[1] ?? one[2] ?? '')
+        .filter((link) => !/^https?:/.test(link) && !existsSync(join(folder, link)))
+        .map((link) => `${file}: ${link}`),
     );
-    const lost = links.filter((link) => !/^https?:/.test(link) && !existsSync(join(root, link)));
     expect(lost).toEqual([]);
+  });
+});
+
+describe('the topics of the help', () => {
+  it.each(topics)('$name is printed without marks of Markdown', ({ name }) => {
+    const run = spawnSync(process.execPath, [program, 'help', name], { encoding: 'utf8' });
+    expect(run.status).toBe(0);
+    expect(run.stdout.split('\n')[0]).toMatch(/^[A-Z]/);
+    expect(run.stdout).not.toMatch(/^#|\*\*|^\||<!--|```/m);
+    for (const line of run.stdout.split('\n'))
+      if (!line.startsWith('    ')) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  it('lists them, and knows what a misspelt one was', () => {
+    const list = spawnSync(process.execPath, [program, 'help'], { encoding: 'utf8' });
+    for (const { name } of topics) expect(list.stdout).toMatch(new RegExp(`^  ${name} `, 'm'));
+    const wrong = spawnSync(process.execPath, [program, 'help', 'cluster'], { encoding: 'utf8' });
+    expect(wrong.status).toBe(2);
+    expect(wrong.stderr).toContain('Did you mean "clusters"?');
   });
 });
 

@@ -8,7 +8,13 @@ import { CONFIDENCE_WORDS, MODE_WORDS } from '../../dist/apps/view/index.js';
 import { SETTINGS, SETUP_OPTIONS } from '../../dist/index.js';
 import { READERS } from '../../dist/recording/readers.js';
 
-const FILES = ['README.md', 'DEVELOPERS.md', 'src/model/shipped/README.md'];
+const TOPICS = JSON.parse(readFileSync('src/apps/cli/help/topics.json', 'utf8'));
+const FILES = [
+  'README.md',
+  'DEVELOPERS.md',
+  'src/model/shipped/README.md',
+  ...TOPICS.map((one) => one.file),
+];
 const PART = /(<!-- made by npm run docs: (.+?) -->\n)([\s\S]*?)(<!-- end -->)/g;
 
 const safe = (text) => String(text).replaceAll('|', '\\|');
@@ -63,6 +69,11 @@ function measuredFormats() {
 }
 
 const TABLES = {
+  topics: () =>
+    table(
+      ['Topic', 'What it says'],
+      TOPICS.map((one) => [`[${one.name}](${one.file})`, one.about]),
+    ),
   rooms: () =>
     table(
       ['Room', 'Floor', 'What', 'Imports'],

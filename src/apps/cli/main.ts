@@ -25,6 +25,7 @@ const COMMANDS: Record<string, () => Promise<Register>> = {
   simulate: async () => (await import('./commands/simulate.js')).registerSimulate,
   watch: async () => (await import('./commands/watch.js')).registerWatch,
   work: async () => (await import('./commands/work.js')).registerWork,
+  help: async () => (await import('./commands/help.js')).registerHelp,
 };
 
 /**
@@ -49,11 +50,12 @@ async function createProgram(named: string | undefined): Promise<Command> {
     .version(TOOL_VERSION)
     .usage('<command> [options]')
     .exitOverride()
-
+    // `help` is a command of its own that knows topics too.
+    .helpCommand(false)
     .configureHelp({ showGlobalOptions: false })
     .showHelpAfterError(`(${TOOL_NAME} <command> --help shows the options)`)
     .addHelpText('before', MAIN_EXAMPLES);
-  const single = named === undefined ? undefined : COMMANDS[named];
+  const single = named === undefined || named === 'help' ? undefined : COMMANDS[named];
   const loaders = single ? [single] : Object.values(COMMANDS);
   for (const register of await Promise.all(loaders.map((load) => load()))) register(program);
   return program;
