@@ -50,7 +50,7 @@ export function clip(dice: Dice, samples: Float32Array, sigma: number, loud: num
 }
 
 /** Brings the peak to a drawn level below full scale; gives the gain it took. */
-export function fit(dice: Dice, samples: Float32Array): number {
+export function intoRange(dice: Dice, samples: Float32Array): number {
   let peak = 1e-9;
   for (const x of samples) peak = Math.max(peak, Math.abs(x));
   const gain = dice.ratio(0.12, 0.95) / peak;

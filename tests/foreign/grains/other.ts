@@ -2,7 +2,7 @@ import type { ForeignOther } from '../world.js';
 import { codeLossy, codeMuLaw, drawCoder } from './coder.js';
 import { Dice } from './dice.js';
 import { mix, rms } from './filters.js';
-import { clip, controlGain, fit, quantise } from './level.js';
+import { clip, controlGain, intoRange, quantise } from './level.js';
 import { drawMicrophone, hear } from './microphone.js';
 import { drawRoom, sendThroughRoom } from './room.js';
 import { ROOM_SCENES, SCENES } from './scenes.js';
@@ -47,7 +47,7 @@ function spoil(dice: Dice, heard: Float32Array, rateHz: number, call: boolean): 
   let out = heard;
   const loud = rms(out);
   if (loud > 0.03) {
-    fit(dice, out);
+    intoRange(dice, out);
     const now = rms(out);
     if (dice.chance(0.3)) controlGain(dice, out, rateHz);
     if (dice.chance(0.2)) clip(dice, out, dice.ratio(0.3, 4), now);

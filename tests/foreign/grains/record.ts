@@ -2,7 +2,7 @@ import type { Condition, EventKind, ForeignArc, ForeignRecording } from '../worl
 import { codeLossy, codeMuLaw, drawCoder } from './coder.js';
 import { Dice } from './dice.js';
 import { mix, rms, scale } from './filters.js';
-import { clip, controlGain, fit, quantise } from './level.js';
+import { clip, controlGain, intoRange, quantise } from './level.js';
 import { drawMicrophone, drawTelephone, hear } from './microphone.js';
 import { resample } from './resample.js';
 import { drawRoom, sendThroughRoom } from './room.js';
@@ -112,7 +112,7 @@ export function record(arc: ForeignArc, condition: Condition, seed: number): For
 
   const sum = rest.slice();
   for (const kind of KINDS) mix(sum, events[kind]);
-  const gain = fit(dice, sum);
+  const gain = intoRange(dice, sum);
   for (const part of [...Object.values(events), rest]) scale(part, gain);
   const samples = distort(dice, condition, call, sum, rateHz, at, at + arcLength);
   return {
@@ -144,7 +144,7 @@ function distort(
     if (dice.chance(0.15)) clipAt(dice.ratio(1, 4));
     if (!call || dice.chance(0.6)) out = codeLossy(out, rateHz, drawCoder(dice, rateHz));
     if (call) {
-      fit(dice, out);
+      intoRange(dice, out);
       codeMuLaw(out);
     }
   } else if (condition === 'open-ended' || condition === 'switched') {
