@@ -5,12 +5,12 @@ import {
   TOOL_NAME,
   TOOL_VERSION,
 } from '../core/index.js';
-import type { Lane, LaneSummary } from '../features/index.js';
+import type { ExtractorSummary, FeatureExtractor } from '../features/index.js';
 import { type Model, modelFingerprint, parseModel } from '../model/index.js';
 import type { Recording } from '../recording/index.js';
 import { crossCheck } from '../setup/check/index.js';
 import type { Setup } from '../setup/index.js';
-import { laneFor } from './lane-for.js';
+import { extractorFor } from './extractor-for.js';
 import { Pipeline, type PipelineEvent } from './pipeline.js';
 import { CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
 import type { Settings } from './settings.js';
@@ -32,20 +32,20 @@ export interface AnalyseOptions {
   host: string;
   /** Told everything the pipeline says, in order, for tables finer than the result. */
   onEvent?: (event: PipelineEvent) => void;
-  /** The lane to use, fresh, where `onEvent` is to hear more than the result needs; {@link laneFor} unless told. */
-  lane?: Lane;
+  /** The feature extractor to use, fresh, where `onEvent` is to hear more than the result needs; {@link extractorFor} unless told. */
+  extractor?: FeatureExtractor;
 }
 
 /**
  * A recording in, the result document out, block by block.
- * @throws ArcError what the reader, the lane or the model found wrong
+ * @throws ArcError what the reader, the feature extractor or the model found wrong
  */
 export async function analyse(recording: Recording, options: AnalyseOptions): Promise<Result> {
-  const lane = options.lane ?? laneFor(recording);
-  const model = parseModel(await options.loadModel(lane.featureSet.id), lane.featureSet);
+  const extractor = options.extractor ?? extractorFor(recording);
+  const model = parseModel(await options.loadModel(extractor.featureSet.id), extractor.featureSet);
   // Now and not at the end: live, somebody waits for the end.
   modelFingerprint(model);
-  const pipeline = new Pipeline(lane, recording.sampleRateHz, model, options.settings);
+  const pipeline = new Pipeline(extractor, recording.sampleRateHz, model, options.settings);
   const tell = (events: PipelineEvent[]): void => {
     if (options.onEvent) for (const event of events) options.onEvent(event);
   };
@@ -56,7 +56,7 @@ export async function analyse(recording: Recording, options: AnalyseOptions): Pr
 
 /** What a trace beside the sound adds to its result. */
 export interface Added {
-  figures?: LaneSummary['figures'];
+  figures?: ExtractorSummary['figures'];
   quality?: QualityFlag[];
   notes: Note[];
   sourceProgramme?: SourceProgramme;
@@ -67,7 +67,7 @@ export function buildResult(
   recording: Recording,
   pipeline: Pick<Pipeline, 'verdict' | 'summary' | 'accepted' | 'durationS'>,
   model: Model,
-  options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'lane'>,
+  options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'extractor'>,
   added?: Added,
 ): Result {
   const verdict = pipeline.verdict();
@@ -164,7 +164,7 @@ function stepLog(
       step: 'features',
       detail: `${model.featureSet.id} version ${model.featureSet.version}, ${band}`,
     },
-    { step: 'arc', detail: `${pipeline.accepted.stretches.length} stretch(es) taken as an arc` },
+    { step: 'arc', detail: `${pipeline.accepted.arcIntervals.length} stretch(es) taken as an arc` },
     {
       step: 'classify',
       detail: `${pipeline.accepted.evidence.windows} steady windows by ${model.id} ${model.version}`,

@@ -1,6 +1,6 @@
 import type { Result } from './result/index.js';
 
-/** A stretch of a recording that a person should listen to, and why. */
+/** An arc interval of a recording that a person should listen to, and why. */
 export interface Doubt {
   startS: number;
   endS: number;
@@ -31,7 +31,7 @@ export function doubtsOf(result: Result): Doubt[] {
     }));
 }
 
-/** The arc stretches; the whole recording where none was found. */
+/** The arc intervals; the whole recording where none was found. */
 function wholeArc(result: Result, reason: string): Doubt[] {
   const { arcStretches, source } = result;
   if (arcStretches.length > 0)

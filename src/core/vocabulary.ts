@@ -27,15 +27,15 @@ export interface QualityFlag {
   message: string;
 }
 
-/** An arc-on stretch. An open end means that the arc was already, or still, burning at that edge. */
-export interface ArcStretch {
+/** An arc interval. An open end means that the arc was already, or still, burning at that edge. */
+export interface ArcInterval {
   startS: number;
   endS: number;
   openStart: boolean;
   openEnd: boolean;
 }
 
-/** A part of a stretch in one mode; `mode` is null where the evidence names none. */
+/** A part of an arc interval in one mode; `mode` is null where the evidence names none. */
 export interface Segment {
   startS: number;
   endS: number;

@@ -41,11 +41,11 @@ export interface SoundDetail {
   clippedShare: number;
 }
 
-/** What a lane reports while samples go through it, in order of time. */
-export type LaneEvent =
+/** What a feature extractor reports while samples go through it, in order of time. */
+export type ExtractorEvent =
   | { type: 'window'; window: FeatureWindow }
   /** The same features of the newest half second of sound; comes before the window that ends with it. */
-  | { type: 'newest'; startS: number; endS: number; values: Float64Array }
+  | { type: 'short-window'; startS: number; endS: number; values: Float64Array }
   /** `open`: the arc was already burning at the first sample. */
   | { type: 'arc-start'; timeS: number; open: boolean }
   /** `open`: still burning at the last sample. */

@@ -1,4 +1,4 @@
-import { type ArcStretch, MODES, type Mode, type Segment } from '../core/index.js';
+import { type ArcInterval, MODES, type Mode, type Segment } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
 import { type Classifier, calibrateBinary } from '../model/index.js';
 import { rankReasons } from './reasons.js';
@@ -13,12 +13,12 @@ export interface DecisionSettings {
   mixedShare: number;
 }
 
-/** Stretches of one kind (accepted, or doubtful) with their segments and evidence. */
-export interface JudgedStretches {
-  stretches: ArcStretch[];
+/** Arc intervals of one kind (accepted, or doubtful) with their segments and evidence. */
+export interface JudgedIntervals {
+  arcIntervals: ArcInterval[];
   segments: Segment[];
   evidence: RunEvidence;
-  /** Highest arc score of the stretches, see `stretch-gate.ts`. */
+  /** Highest arc score of the arc intervals, see `arc interval-gate.ts`. */
   bestScore: number;
 }
 
@@ -30,14 +30,15 @@ const CONFLICT_COST = 0.5;
 
 /** One answer from what was gathered over the run. */
 export function decide(
-  accepted: JudgedStretches,
-  doubtful: JudgedStretches,
+  accepted: JudgedIntervals,
+  doubtful: JudgedIntervals,
   classifier: Classifier,
   featureSet: FeatureSet,
   settings: DecisionSettings,
 ): Verdict {
-  if (accepted.stretches.length > 0) return decideArc(accepted, classifier, featureSet, settings);
-  if (doubtful.stretches.length > 0) return decideDoubtful(doubtful, classifier, featureSet);
+  if (accepted.arcIntervals.length > 0)
+    return decideArc(accepted, classifier, featureSet, settings);
+  if (doubtful.arcIntervals.length > 0) return decideDoubtful(doubtful, classifier, featureSet);
   return {
     ...empty(),
     status: 'no-arc',
@@ -46,7 +47,7 @@ export function decide(
 }
 
 function decideDoubtful(
-  doubtful: JudgedStretches,
+  doubtful: JudgedIntervals,
   classifier: Classifier,
   set: FeatureSet,
 ): Verdict {
@@ -55,7 +56,7 @@ function decideDoubtful(
   const arc = calibrateBinary(gate.calibration, doubtful.bestScore);
   return {
     ...empty(),
-    arcStretches: arc >= 0.5 ? doubtful.stretches : [],
+    arcStretches: arc >= 0.5 ? doubtful.arcIntervals : [],
     status: 'unsure',
     statusReason: `It may be an arc (${percent(arc)}), but rain, fire, engines or tools can sound like this; no mode is named.`,
     probabilities: runProbabilities(evidence, classifier),
@@ -64,13 +65,18 @@ function decideDoubtful(
 }
 
 function decideArc(
-  { stretches, segments, evidence }: JudgedStretches,
+  { arcIntervals, segments, evidence }: JudgedIntervals,
   classifier: Classifier,
   set: FeatureSet,
   settings: DecisionSettings,
 ): Verdict {
-  const shares = shareOfArcTime(stretches, segments, settings.ignitionMaskS, settings.craterMaskS);
-  const base = { ...empty(), arcStretches: stretches, segments, shareOfArcTime: shares };
+  const shares = shareOfArcTime(
+    arcIntervals,
+    segments,
+    settings.ignitionMaskS,
+    settings.craterMaskS,
+  );
+  const base = { ...empty(), arcStretches: arcIntervals, segments, shareOfArcTime: shares };
   if (evidence.windows === 0 || !shares)
     return { ...base, status: 'unsure', statusReason: 'The arc is too short to be judged.' };
   const probabilities = runProbabilities(evidence, classifier);

@@ -1,7 +1,7 @@
 export {
   type DecisionSettings,
   decide,
-  type JudgedStretches,
+  type JudgedIntervals,
   nameMode,
   runProbabilities,
 } from './decide.js';

@@ -3,7 +3,7 @@ import { RunVector, type WindowJudgement, WindowOpinions } from '../model/index.
 import { RateTally } from './rate-tally.js';
 
 /**
- * Sums over the steady windows of one or more arc stretches: all that the verdict needs, in memory
+ * Sums over the steady windows of one or more arc intervals: all that the verdict needs, in memory
  * that does not grow with the run.
  */
 export class RunEvidence {
@@ -30,7 +30,7 @@ export class RunEvidence {
     if (window.sound) this.#addSound(window.sound);
   }
 
-  /** Joins the evidence of another stretch of the same run. */
+  /** Joins the evidence of another arc interval of the same run. */
   merge(other: RunEvidence): void {
     this.windows += other.windows;
     this.novelty += other.novelty;

@@ -1,4 +1,4 @@
-import type { ArcStretch, Mode, RunMode, Segment, Status } from '../core/index.js';
+import type { ArcInterval, Mode, RunMode, Segment, Status } from '../core/index.js';
 
 /** What one feature said. */
 export interface Reason {
@@ -19,7 +19,7 @@ export interface Verdict {
   confidence: number | null;
   probabilities: Record<Mode, number> | null;
   shareOfArcTime: Record<Mode | 'undetermined', number> | null;
-  arcStretches: ArcStretch[];
+  arcStretches: ArcInterval[];
   segments: Segment[];
   reasons: Reason[];
 }

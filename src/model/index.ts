@@ -1,4 +1,12 @@
 export {
+  type ArcSigns,
+  arcSignVector,
+  arcSignVectorLength,
+  isSilent,
+  ruleScore,
+  windowArcScore,
+} from './arc-classifier.js';
+export {
   type Calibration,
   calibrate,
   calibrateBinary,
@@ -13,13 +21,5 @@ export { type Novelty, noveltyDistance } from './novelty.js';
 export { centred, runScores } from './run-scores.js';
 export { RunVector, runVectorLength } from './run-vector.js';
 export { explain, type Scorer, score } from './scorer.js';
-export {
-  isSilent,
-  plainEvidence,
-  type StretchSigns,
-  stretchVector,
-  stretchVectorLength,
-  windowArcScore,
-} from './stretch-gate.js';
 export type { Tree, TreeScorer } from './tree-scorer.js';
 export { WindowOpinions } from './window-opinions.js';

@@ -1,11 +1,11 @@
 import * as z from 'zod/mini';
 import { ArcError, MODES } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
+import { arcSignVectorLength } from './arc-classifier.js';
 import { calibrationSchema } from './calibration.js';
 import { noveltySchema } from './novelty.js';
 import { runVectorLength } from './run-vector.js';
 import { type Scorer, scorerSchema } from './scorer.js';
-import { stretchVectorLength } from './stretch-gate.js';
 
 /** Format of the model document. */
 export const MODEL_SCHEMA_VERSION = '1';
@@ -105,7 +105,7 @@ function checkWidths(model: Model, features: number): void {
   const gate = model.gate ? [model.gate.scorer] : [];
   const ok =
     [model.modeScorer, ...gate].every((scorer) => scorerFits(scorer, features)) &&
-    (!model.gate || scorerFits(model.gate.stretch, stretchVectorLength(features))) &&
+    (!model.gate || scorerFits(model.gate.stretch, arcSignVectorLength(features))) &&
     scorerFits(model.runScorer, runVectorLength(features)) &&
     model.runScorer.bias.length === MODES.length &&
     model.modeScorer.bias.length === MODES.length &&

@@ -2,7 +2,7 @@ import type { Note } from '../../core/index.js';
 import { modelFingerprint } from '../../model/index.js';
 import type { Recording } from '../../recording/index.js';
 import type { Result } from '../result/index.js';
-import type { AnalyseBothOptions, Lane } from './both-options.js';
+import type { AnalyseBothOptions, HeardSource } from './both-options.js';
 import type { Alignment, Pooling, PoolWeights } from './index.js';
 
 /** Speed of sound in air of 20 °C, m/s (331.3 + 0.606·20; common practice, no source). */
@@ -13,14 +13,16 @@ export function notesOf(
   alignment: Alignment,
   fused: boolean,
   pooling: Pooling,
-  lanes: readonly Lane[],
+  sources: readonly HeardSource[],
 ): Note[] {
   const notes: Note[] = [];
   if (!fused) notes.push({ code: 'not-fused', message: NOT_FUSED });
   else if (!alignment.found) notes.push({ code: 'alignment-not-shown', message: NOT_SHOWN });
   if (
     fused &&
-    lanes.some(({ model, featureSet }) => pooling.models[featureSet.id] !== modelFingerprint(model))
+    sources.some(
+      ({ model, featureSet }) => pooling.models[featureSet.id] !== modelFingerprint(model),
+    )
   )
     notes.push({
       code: 'pooling-of-other-models',
@@ -37,7 +39,7 @@ const NOT_SHOWN =
 /** The trace as it stands in the result. */
 export function companionOf(
   trace: Recording,
-  seen: Lane,
+  seen: HeardSource,
   { delayS, score, driftPpm, found }: Alignment,
   fused: boolean,
   options: AnalyseBothOptions,
@@ -62,7 +64,7 @@ export function companionOf(
 export function stepsOf(
   { found, delayS, score, rival }: Alignment,
   { sound, trace }: PoolWeights,
-  seen: Lane,
+  seen: HeardSource,
   fused: boolean,
 ): Result['steps'] {
   const peak = `peak ${score.toFixed(1)} times the rms of all lags, next best ${Math.round(100 * rival)} % of it`;

@@ -7,7 +7,7 @@ import {
   samplesFormat,
 } from '../../recording/index.js';
 import { type CommonOptions, settled } from '../common-options.js';
-import { laneFor } from '../lane-for.js';
+import { extractorFor } from '../extractor-for.js';
 import { type LiveEvent, LiveStream } from './live-stream.js';
 
 /** How a live signal is to be judged. */
@@ -38,11 +38,11 @@ export interface Live {
 export async function openLive(options: OpenLiveOptions): Promise<Live> {
   const { setup, settings, loadModel = loadShippedModel } = settled(options);
   const format = samplesFormat(options);
-  const lane = laneFor(format, true);
-  const model = parseModel(await loadModel(lane.featureSet.id), lane.featureSet);
+  const extractor = extractorFor(format, true);
+  const model = parseModel(await loadModel(extractor.featureSet.id), extractor.featureSet);
   const path = options.name ?? 'live';
   const stream = new LiveStream({
-    lane,
+    extractor,
     format,
     model,
     settings,

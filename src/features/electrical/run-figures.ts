@@ -1,4 +1,4 @@
-import type { RunFigures as Figures } from '../lane.js';
+import type { RunFigures as Figures } from '../extractor.js';
 import type { SlotPlan } from './decimation.js';
 import { judgeDrops } from './drop-rate.js';
 import type { IncipientRule } from './incipient.js';
@@ -7,11 +7,11 @@ import { RunEvents } from './run-events.js';
 import { RunVoltage } from './run-voltage.js';
 import type { Slot } from './slot-analyser.js';
 
-/** Ignition and crater are left out of the figures: this much at either end of each stretch. */
+/** Ignition and crater are left out of the figures: this much at either end of each arc interval. */
 export const EDGE_S = 0.3;
 
 /**
- * Figures of the steady part of a run. A slot counts only once enough of the stretch has followed it, so
+ * Figures of the steady part of a run. A slot counts only once enough of the arc interval has followed it, so
  * a few slots are held back; nothing else grows.
  */
 export class RunFigures {
@@ -42,11 +42,11 @@ export class RunFigures {
     this.events.add(ready);
   }
 
-  /** The stretch is over: what is held belongs to its end. */
-  endStretch(): void {
+  /** The arc interval is over: what is held belongs to its end. */
+  endArcInterval(): void {
     this.#held = [];
-    this.#voltage?.newStretch();
-    this.events.newStretch();
+    this.#voltage?.newArcInterval();
+    this.events.newArcInterval();
   }
 
   /** Null where a figure is not shown. */

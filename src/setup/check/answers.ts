@@ -1,6 +1,6 @@
 import { MODES, type Mode } from '../../core/index.js';
 import { boundaryText, rangeText } from '../index.js';
-import type { Case } from './case.js';
+import type { Context } from './context.js';
 import type { Answer } from './schema.js';
 
 /** Below this the label is too weak to contradict anybody. */
@@ -17,7 +17,7 @@ export interface Answered {
 const cannotTell = (text: string): Answered => ({ answer: 'cannot-tell', text });
 
 /** Why neither question can be answered, or null. */
-function noVerdict({ seen, modes }: Case): string | null {
+function noVerdict({ seen, modes }: Context): string | null {
   if (seen.status === 'no-arc') return 'No arc was found in the recording.';
   if (seen.status === 'failed') return 'The recording could not be analysed.';
   if (seen.status === 'unsure' || modes.length === 0) return 'The recording names no mode.';
@@ -28,7 +28,7 @@ function noVerdict({ seen, modes }: Case): string | null {
 }
 
 /** Do the settings permit what was seen? */
-export function answerSettings(c: Case): Answered {
+export function answerSettings(c: Context): Answered {
   const why = noVerdict(c);
   if (why !== null) return cannotTell(why);
   if (nothingStated(c)) return cannotTell('No setting was stated to compare with.');
@@ -53,7 +53,7 @@ export function answerSettings(c: Case): Answered {
   return cannotTell(`${place} may give ${what}, but also ${others.join(' or ') || 'others'}.`);
 }
 
-function nothingStated({ judged, setup, bounds }: Case): boolean {
+function nothingStated({ judged, setup, bounds }: Context): boolean {
   const gasForbids = setup.gas !== null && bounds.spray === 'no';
   return (
     judged.voltageV === null && judged.currentA === null && !gasForbids && setup.source === null
@@ -61,7 +61,7 @@ function nothingStated({ judged, setup, bounds }: Case): boolean {
 }
 
 /** Is it the mode that was wanted? Null where none was stated. */
-export function answerIntended(c: Case): Answered | null {
+export function answerIntended(c: Context): Answered | null {
   const wanted = c.setup.expectedMode;
   if (wanted === null) return null;
   const why = noVerdict(c);
@@ -79,7 +79,7 @@ export function answerIntended(c: Case): Answered | null {
 }
 
 /** The judged working point in words. */
-export function placeText({ judged, setup }: Case): string {
+export function placeText({ judged, setup }: Context): string {
   const parts = [
     judged.voltageV === null ? null : `${rangeText(judged.voltageV)} V at the feeder`,
     judged.currentA === null ? null : `${rangeText(judged.currentA, 0)} A`,

@@ -1,6 +1,6 @@
 import { BEFORE_YOU_CHANGE, processName, qualificationNotes } from '../index.js';
 import { answerIntended, answerSettings } from './answers.js';
-import { buildCase, type Case } from './case.js';
+import { buildCase, type Context } from './context.js';
 import { type Diagnosis, EXPLANATION_RULES } from './explanations/index.js';
 import type { CrossCheckInput } from './input.js';
 import { marginsOf } from './margins.js';
@@ -48,13 +48,13 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
   };
 }
 
-function isTrouble({ judged, setup }: Case, settings: string, intended: string | null): boolean {
+function isTrouble({ judged, setup }: Context, settings: string, intended: string | null): boolean {
   if (settings === 'disagrees' || intended === 'disagrees') return true;
   const stated = judged.voltageV !== null || judged.currentA !== null || setup.gas !== null;
   return stated && (settings === 'cannot-tell' || intended === 'cannot-tell');
 }
 
-function explain(c: Case, diagnosis: Diagnosis): CrossCheck['explanations'] {
+function explain(c: Context, diagnosis: Diagnosis): CrossCheck['explanations'] {
   return EXPLANATION_RULES.filter(({ id }) => mayJudge(id, c.seen.status))
     .map((rule) => ({ id: rule.id, finding: rule.judge(diagnosis) }))
     .filter((one) => one.finding !== null)
@@ -66,7 +66,7 @@ function explain(c: Case, diagnosis: Diagnosis): CrossCheck['explanations'] {
 }
 
 /** Without a mode the recording explains itself, and a voltage loss that was measured stays one. */
-function mayJudge(id: string, status: Case['seen']['status']): boolean {
+function mayJudge(id: string, status: Context['seen']['status']): boolean {
   if (status === 'ok' || id === 'recording-cannot-support') return true;
   return status === 'unsure' && (id === 'lead-loss' || id === 'drooping-supply');
 }

@@ -82,7 +82,7 @@ export class EvidenceCollector {
       this.#windows.push(this.#waiting!);
       this.#rows = 1;
     }
-    // Traces have windows within arc stretches only: what lies between holds nothing.
+    // Traces have windows within arc intervals only: what lies between holds nothing.
     const index = Math.round(offsetS / this.#hopS);
     const nothing = new Float64Array(row.length).fill(Number.NaN);
     for (; this.#rows < index; this.#rows++) this.#windows.push(nothing);
@@ -94,7 +94,7 @@ export class EvidenceCollector {
   /** Valid once everything went through; the result says where the arc was. */
   finish(result: Pick<Result, 'arcStretches' | 'mode' | 'features'>): Evidence {
     const { sampleRateHz, channels, kind } = this.#source;
-    const stretches = result.arcStretches;
+    const arcIntervals = result.arcStretches;
     const traces = channels.map((channel, c) => {
       const trace = this.#traces[c]!;
       const unit = channel.quantity === 'sound' ? 'of full scale' : channel.unit;
@@ -127,12 +127,12 @@ export class EvidenceCollector {
       levels: null,
       plane: null,
       averageShort: null,
-      spectrum: this.#sound?.shape.spectrum(stretches) ?? null,
-      intervals: this.#sound?.shape.intervals(stretches) ?? null,
+      spectrum: this.#sound?.shape.spectrum(arcIntervals) ?? null,
+      intervals: this.#sound?.shape.intervals(arcIntervals) ?? null,
       eventRate: this.#soundRate(),
       beliefs,
       playback: this.#sound?.playback.finish(sampleRateHz) ?? null,
-      ...this.#electrical?.finish(stretches, eventKind(result)),
+      ...this.#electrical?.finish(arcIntervals, eventKind(result)),
     };
   }
 

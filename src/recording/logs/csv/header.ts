@@ -16,19 +16,19 @@ export function readHeader(lines: readonly string[], shape: TableShape): Header 
   const above = lines.slice(0, shape.firstRow).filter((line) => line.trim() !== '');
   const last = above.at(-1);
   const empty: Header = { names: blank(shape), units: blank(shape), lines: [] };
-  const lastCells = last === undefined ? undefined : headerCells(last, shape);
-  if (last === undefined || lastCells === undefined) return empty;
+  const lastFrames = last === undefined ? undefined : headerCells(last, shape);
+  if (last === undefined || lastFrames === undefined) return empty;
   const before = above.at(-2);
-  const beforeCells = before === undefined ? undefined : headerCells(before, shape);
-  if (before !== undefined && beforeCells !== undefined && isUnitsRow(lastCells)) {
-    const named = beforeCells.map((cell) => splitHeader(cell));
+  const beforeFrames = before === undefined ? undefined : headerCells(before, shape);
+  if (before !== undefined && beforeFrames !== undefined && isUnitsRow(lastFrames)) {
+    const named = beforeFrames.map((cell) => splitHeader(cell));
     return {
       names: named.map(({ name }) => name || undefined),
-      units: lastCells.map((cell, i) => cell || named[i]?.unit),
+      units: lastFrames.map((cell, i) => cell || named[i]?.unit),
       lines: [before, last],
     };
   }
-  const named = lastCells.map((cell) => splitHeader(cell));
+  const named = lastFrames.map((cell) => splitHeader(cell));
   return {
     names: named.map(({ name }) => name || undefined),
     units: named.map(({ unit }) => unit),

@@ -1,5 +1,5 @@
 import { middle } from '../../index.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /**
@@ -18,7 +18,7 @@ const SLOW_SHORT_S = 0.005;
 const FEW_SHORTS_HZ = 40;
 
 /** Volts above the yardstick; null where volts or amperes are unknown. */
-function voltageSurplus({ point, setup }: Case): number | null {
+function voltageSurplus({ point, setup }: Context): number | null {
   const { voltageV, currentA } = point;
   if (voltageV === null || currentA === null) return null;
   const extra = (setup.gas?.co2.min ?? 0) >= 50 ? CO2_EXTRA_V : 0;

@@ -16,10 +16,10 @@ function judge({ c, trouble }: Diagnosis): Finding | null {
   const drift = c.figure('shortRateDriftCv');
   const short = currentShortfall(c);
   // Globular shorts come at random, and a change of mode changes the rate: neither is a wandering feed.
-  const dips = c.modes[0] === 'short-circuit' && c.story.lasting === null;
+  const dips = c.modes[0] === 'short-circuit' && c.timeline.lasting === null;
   const wanders = dips && (drift ?? 0) > WANDERING_RATE;
   const uneven = (cv ?? 0) > WANDERING_CV && c.modes.includes('short-circuit');
-  const alternates = c.story.changes >= MANY_CHANGES && !inTransition(c.permittedAtPoint);
+  const alternates = c.timeline.changes >= MANY_CHANGES && !inTransition(c.permittedAtPoint);
   if (!wanders && !alternates && short === null && !(uneven && trouble)) return null;
   return {
     weight: weigh({
@@ -34,7 +34,7 @@ function judge({ c, trouble }: Diagnosis): Finding | null {
       wanders &&
         `The rate of shorts wanders from second to second (coefficient of variation ${drift!.toFixed(2)}).`,
       uneven && `The shorts come unevenly (coefficient of variation ${cv!.toFixed(2)}).`,
-      alternates && `The mode changed ${c.story.changes} times.`,
+      alternates && `The mode changed ${c.timeline.changes} times.`,
       short?.expectedText,
     ),
     evidenceAgainst: lines(

@@ -1,10 +1,10 @@
 import type { Mode } from '../../../core/index.js';
 import type { Answered } from '../answers.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 
 /** What every explanation gets to look at. */
 export interface Diagnosis {
-  c: Case;
+  c: Context;
   settings: Answered;
   intended: Answered | null;
   /** Something to explain: an answer is not "agrees", and something was stated. */

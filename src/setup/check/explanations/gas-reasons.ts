@@ -56,7 +56,7 @@ const teachingConflict = (volts: number | null): boolean =>
 export const gasNotAsStated: ExplanationRule = {
   id: 'gas-not-as-stated',
   judge: ({ c, seen, wanted, intended, settings }) => {
-    if (seen !== 'globular' || c.story.lasting !== null) return null;
+    if (seen !== 'globular' || c.timeline.lasting !== null) return null;
     const missed = intended?.answer === 'disagrees' && wanted === 'spray';
     const clear = settings.answer === 'disagrees' && c.permittedAtPoint.spray === 'yes';
     const noGas = missed && c.setup.gas === null && c.permittedAtPoint.spray === 'possible';

@@ -6,7 +6,7 @@ import {
   USUAL_STICK_OUT,
 } from '../../index.js';
 import { colder } from '../answers.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /** Longer than this nobody welds with solid wire: another cause has to be found, mm (common practice, no source). */
@@ -29,7 +29,7 @@ export function currentShortfall({
   setup,
   measuredA,
   feedCurrentA,
-}: Case): CurrentShortfall | null {
+}: Context): CurrentShortfall | null {
   const { wireDiameterMm, wireFeedMPerMin } = setup;
   if (measuredA === null || feedCurrentA === null || wireDiameterMm === null) return null;
   if (wireFeedMPerMin === null || measuredA >= feedCurrentA.min) return null;
@@ -91,7 +91,7 @@ export const longStickOut: ExplanationRule = {
 };
 
 /** A stick-out stated long enough to bring the current below the transition, or just long. */
-function statedLong({ setup, bounds }: Case) {
+function statedLong({ setup, bounds }: Context) {
   const { stickOutMm, wireDiameterMm, wireFeedMPerMin, expectedMode } = setup;
   if (stickOutMm === null || stickOutMm <= USUAL_STICK_OUT.max) return null;
   const wire = {

@@ -5,7 +5,7 @@ import { type ExplanationRule, lines } from './finding.js';
 export const shieldingLost: ExplanationRule = {
   id: 'shielding-lost',
   judge: ({ c }) => {
-    const { lasting } = c.story;
+    const { lasting } = c.timeline;
     if (lasting === null) return null;
     const { from, to, atS } = lasting;
     const good = from === c.setup.expectedMode || c.permitted[from] !== 'no';

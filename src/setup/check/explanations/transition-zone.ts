@@ -17,7 +17,7 @@ export const transitionZone: ExplanationRule = {
     const other = wanted !== null && wanted !== seen ? wanted : open.find((one) => one !== seen);
     if (!open.includes(seen) || other === undefined || !open.includes(other)) return null;
     const alternates =
-      c.story.lasting === null && (c.seen.mode === 'mixed' || c.story.changes >= 3);
+      c.timeline.lasting === null && (c.seen.mode === 'mixed' || c.timeline.changes >= 3);
     return {
       weight: alternates ? 0.9 : 0.73,
       text: `The working point lies where ${open.join(' and ')} meet and the sources disagree; either may come without any change of settings.`,

@@ -1,12 +1,12 @@
 import { permits } from '../../index.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 import { lossText } from '../losses.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /** Volts above the usual loss that two honest meters don't make: own choice, and so are 1 V and 4 V per 100 A below. */
 const CLEAR_EXCESS_V = 0.7;
 
-const worst = (c: Case, pick: (loss: Case['losses'][number]) => boolean) =>
+const worst = (c: Context, pick: (loss: Context['losses'][number]) => boolean) =>
   c.losses.filter(pick).sort((a, b) => b.excessV - a.excessV)[0];
 
 /** Leads, joints, ground or gun take more volts than they should. */

@@ -1,6 +1,6 @@
 import type { Mode } from '../../../core/index.js';
 import { middle, type Range } from '../../index.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 import { type Diagnosis, type ExplanationRule, type Finding, lines } from './finding.js';
 
 /** The settings themselves lie outside the wanted mode, or are not those the machine ran at. */
@@ -27,7 +27,7 @@ function notForWanted({ c, intended, seen, wanted }: Diagnosis): Finding | null 
 }
 
 /** What is missing for a mode, in volts and amperes. */
-function gapsTo(wanted: Mode, { judged, bounds }: Case): string[] {
+function gapsTo(wanted: Mode, { judged, bounds }: Context): string[] {
   const { voltageV, currentA } = judged;
   const { dipTopV, sprayFloorV, transition } = bounds;
   const above = (limit: number): string | false => over(voltageV, limit);

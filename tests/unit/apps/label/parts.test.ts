@@ -9,7 +9,7 @@ import { labelInputs } from '../../../../src/apps/label/inputs.js';
 import { readLabelOptions } from '../../../../src/apps/label/label-options.js';
 import { createLabelProgress, progressText } from '../../../../src/apps/label/label-progress.js';
 import { planFingerprint } from '../../../../src/apps/label/plan.js';
-import { stillHolds } from '../../../../src/apps/label/reuse.js';
+import { isReusable } from '../../../../src/apps/label/reuse.js';
 import { parseShard, shardOf } from '../../../../src/apps/label/shard.js';
 import { listedInputs } from '../../../../src/apps/label/stdin-list.js';
 import { trackName } from '../../../../src/apps/label/tracks.js';
@@ -101,9 +101,9 @@ describe('stillHolds', () => {
   it('holds for an unchanged file and for one that was only touched', async () => {
     const path = join(scratch({ a: 'one' }), 'a');
     const earlier = await remembered(path);
-    expect(await stillHolds(earlier, task(path), plan)).toBe(true);
+    expect(await isReusable(earlier, task(path), plan)).toBe(true);
     utimesSync(path, 1, 1);
-    expect(await stillHolds(earlier, task(path), plan)).toBe(true);
+    expect(await isReusable(earlier, task(path), plan)).toBe(true);
   });
 
   it('sees a change that keeps size and time of modification', async () => {
@@ -113,7 +113,7 @@ describe('stillHolds', () => {
     const earlier = await remembered(path);
     writeFileSync(path, 'two');
     utimesSync(path, 1000, 1000);
-    expect(await stillHolds(earlier, task(path), plan)).toBe(false);
+    expect(await isReusable(earlier, task(path), plan)).toBe(false);
   });
 
   it.each([
@@ -123,15 +123,15 @@ describe('stillHolds', () => {
     ['a file that was passed over in a folder and is now named', { status: 'skipped' }],
   ])('does not hold for %s', async (_, changes) => {
     const path = join(scratch({ a: 'one' }), 'a');
-    expect(await stillHolds(await remembered(path, changes), task(path), plan)).toBe(false);
+    expect(await isReusable(await remembered(path, changes), task(path), plan)).toBe(false);
   });
 
   it('needs the windows where they are wanted', async () => {
     const path = join(scratch({ a: 'one' }), 'a');
     const wanted = { ...plan, windows: true };
-    expect(await stillHolds(await remembered(path), task(path), wanted)).toBe(false);
+    expect(await isReusable(await remembered(path), task(path), wanted)).toBe(false);
     const with_ = await remembered(path, { hasWindows: true });
-    expect(await stillHolds(with_, task(path), wanted)).toBe(true);
+    expect(await isReusable(with_, task(path), wanted)).toBe(true);
   });
 
   it('names a plan by everything but the kind of table', () => {

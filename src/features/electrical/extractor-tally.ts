@@ -1,0 +1,53 @@
+import type { Note } from '../../core/index.js';
+import { ChannelQuality, sampleRateFlags } from '../../recording/quality/index.js';
+import type { ExtractorSummary } from '../extractor.js';
+import type { SlotPlan } from './decimation.js';
+import { ProgrammeVotes } from './programme.js';
+import { RunFigures } from './run-figures.js';
+
+/** What a feature extractor counts for its summary: of the whole recording, or of one arc interval of a stream. */
+export class ExtractorTally {
+  readonly quality: ChannelQuality[];
+  readonly run: RunFigures;
+  readonly votes = new ProgrammeVotes();
+  arcIntervals = 0;
+  readonly #rateHz: number;
+  #ticks = 0;
+  #negativeTicks = 0;
+
+  constructor(plan: SlotPlan, rateHz: number, has: { voltage: boolean; current: boolean }) {
+    this.#rateHz = rateHz;
+    this.run = new RunFigures(plan, has);
+    const names = [...(has.voltage ? ['voltage'] : []), ...(has.current ? ['current'] : [])];
+    this.quality = names.map((name) => new ChannelQuality(name, rateHz));
+  }
+
+  /** Counts one tick of the gate by its mean voltage. */
+  tick(meanV: number): void {
+    this.#ticks++;
+    if (meanV < -9) this.#negativeTicks++;
+  }
+
+  summary(): ExtractorSummary {
+    return {
+      figures: this.run.figures(),
+      quality: [
+        ...sampleRateFlags(this.#rateHz),
+        ...this.quality.flatMap((channel) => channel.flags()),
+      ],
+      notes: this.#notes(),
+      sourceProgramme: this.arcIntervals > 0 ? this.votes.result() : 'unknown',
+    };
+  }
+
+  #notes(): Note[] {
+    if (this.arcIntervals > 0 || !(this.#negativeTicks > 0.2 * this.#ticks)) return [];
+    return [
+      {
+        code: 'voltage-negative',
+        message:
+          'The voltage is below −9 V for much of the time: an arc with the leads swapped looks so. State a negative scale if that is the case.',
+      },
+    ];
+  }
+}
