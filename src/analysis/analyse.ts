@@ -6,13 +6,14 @@ import {
   TOOL_VERSION,
 } from '../core/index.js';
 import type { ExtractorSummary, FeatureExtractor } from '../features/index.js';
+import { type Made, message } from '../messages/index.js';
 import { type Model, modelFingerprint, parseModel } from '../model/index.js';
 import type { Recording } from '../recording/index.js';
 import { crossCheck } from '../setup/check/index.js';
 import type { Setup } from '../setup/index.js';
 import { extractorFor } from './extractor-for.js';
 import { Pipeline, type PipelineEvent } from './pipeline.js';
-import { CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
+import { CAUTION_MESSAGES, CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
 import type { Settings } from './settings.js';
 import { settingsRecord } from './settings-record.js';
 import { soundFigures } from './sound-figures.js';
@@ -101,6 +102,7 @@ export function buildResult(
     },
     status: verdict.status,
     statusReason: verdict.statusReason,
+    statusReasonMessage: verdict.statusReasonMessage,
     error: null,
     mode: verdict.mode,
     confidence: verdict.confidence,
@@ -136,6 +138,7 @@ export function buildResult(
     },
     steps: stepLog(recording, pipeline, model),
     cautions: hasArc ? [...CAUTIONS] : [],
+    cautionMessages: hasArc ? [...CAUTION_MESSAGES] : [],
   };
 }
 
@@ -150,24 +153,26 @@ function stepLog(
   model: Model,
 ): Result['steps'] {
   // The kind of file and its names stand in `source`: the rest of a result is the same for all of them.
-  const channels = recording.channels.map((channel) => channel.quantity);
-  const band =
-    recording.kind === 'sound'
-      ? '1.5 kHz to 12 kHz or 0.45 of the rate, envelope at 4,000 a second'
-      : 'the trace as sampled';
+  const quantities = recording.channels.map((channel) => channel.quantity);
+  const { id: featureSet, version } = model.featureSet;
+  const { arcIntervals, evidence } = pipeline.accepted;
+  const of = recording.kind === 'sound' ? 'sound' : 'trace';
   return [
-    {
-      step: 'read',
-      detail: `${channels.join(', ')} at ${recording.sampleRateHz} Hz`,
-    },
-    {
-      step: 'features',
-      detail: `${model.featureSet.id} version ${model.featureSet.version}, ${band}`,
-    },
-    { step: 'arc', detail: `${pipeline.accepted.arcIntervals.length} stretch(es) taken as an arc` },
-    {
-      step: 'classify',
-      detail: `${pipeline.accepted.evidence.windows} steady windows by ${model.id} ${model.version}`,
-    },
+    stepOf('read', message('step-read', { quantities, sampleRateHz: recording.sampleRateHz })),
+    stepOf('features', message('step-features', { featureSet, version, of })),
+    stepOf('arc', message('step-arc', { arcIntervals: arcIntervals.length })),
+    stepOf(
+      'classify',
+      message('step-classify', {
+        windows: evidence.windows,
+        model: model.id,
+        version: model.version,
+      }),
+    ),
   ];
+}
+
+/** A step as the result holds it. */
+export function stepOf(step: string, { text, code, params }: Made): Result['steps'][number] {
+  return { step, detail: text, code, params };
 }

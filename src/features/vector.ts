@@ -1,9 +1,18 @@
+import { type Made, type Message, said } from '../messages/index.js';
+
 /** One number of a feature vector: what it is, in which unit, and what it means to a reader. */
 export interface FeatureDefinition {
   id: string;
   /** `1` for a pure number. */
   unit: string;
   meaning: string;
+  /** The sentence of `meaning`; absent in sets whose words the catalogues do not hold. */
+  said?: Message;
+}
+
+/** A feature whose meaning is a sentence of the catalogues. */
+export function define(id: string, unit: string, meaning: Made): FeatureDefinition {
+  return { id, unit, meaning: meaning.text, said: said(meaning) };
 }
 
 /** An ordered, versioned list of features. A model names the set it was fitted on. */

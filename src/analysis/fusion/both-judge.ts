@@ -1,5 +1,7 @@
 import { type ArcInterval, MODES, type Mode } from '../../core/index.js';
 import {
+  because,
+  type Judged,
   type JudgedIntervals,
   nameMode,
   type Reason,
@@ -9,6 +11,7 @@ import {
   shareOfArcTime,
   type Verdict,
 } from '../../judge/index.js';
+import { type Made, message } from '../../messages/index.js';
 import { Classifier } from '../../model/index.js';
 import type { Settings } from '../settings.js';
 import { evidenceWithin, type PlacedWindow, type Source } from './both-source.js';
@@ -41,7 +44,7 @@ export function judgeBoth(
   const { ignitionMaskS, craterMaskS } = settings;
   const shares = shareOfArcTime(arcIntervals, heard.segments, ignitionMaskS, craterMaskS);
   const accepted = { ...heard, arcIntervals: [...arcIntervals], bestScore: Infinity };
-  const base: Omit<Verdict, 'status' | 'statusReason'> = {
+  const base: Judged = {
     mode: null,
     confidence: null,
     probabilities: null,
@@ -51,7 +54,7 @@ export function judgeBoth(
     reasons: [],
   };
   if (!shares || heard.evidence.windows === 0 || seen.evidence.windows === 0)
-    return { accepted, verdict: unsure(base, 'Too little of the arc is in both recordings.') };
+    return { accepted, verdict: unsure(base, message('too-little-in-both')) };
   const ofSound = opinion(heard.evidence, sound);
   const ofTrace = opinion(seen.evidence, trace);
   const probabilities = named(pool(list(ofSound), list(ofTrace), by));
@@ -67,12 +70,12 @@ function doubtOf(
   ofTrace: Probabilities,
   evidence: RunEvidence,
   trace: Source,
-): string | null {
+): Made | null {
   if (evidence.novelty / evidence.windows > trace.model.novelty.limit)
-    return 'The trace is unlike anything the model was fitted on; no mode is named.';
+    return message('trace-unlike-model');
   const [heard, seen] = [likeliest(ofSound), likeliest(ofTrace)];
   if (heard === seen || Math.min(ofSound[heard], ofTrace[seen]) < CERTAIN) return null;
-  return `Sound and trace contradict each other: ${heard} by the sound, ${seen} by the trace.`;
+  return message('sound-against-trace', { sound: heard, trace: seen });
 }
 
 /** The sound's windows with the opinion of the trace's window nearest in time pooled in. */
@@ -101,8 +104,8 @@ function reasonsOf(evidence: RunEvidence, { model, featureSet }: Source): Reason
   return rankReasons(evidence, new Classifier(model), featureSet).slice(0, REASONS_EACH);
 }
 
-function unsure(judged: Omit<Verdict, 'status' | 'statusReason'>, statusReason: string): Verdict {
-  return { ...judged, status: 'unsure', statusReason };
+function unsure(judged: Judged, reason: Made): Verdict {
+  return { ...judged, status: 'unsure', ...because(reason) };
 }
 
 function likeliest(probabilities: Probabilities): Mode {

@@ -1,5 +1,6 @@
 import { ArcError, type ArcInterval } from '../../core/index.js';
-import type { Verdict } from '../../judge/index.js';
+import { because, type Verdict } from '../../judge/index.js';
+import { message } from '../../messages/index.js';
 import { parseModel } from '../../model/index.js';
 import type { Recording } from '../../recording/index.js';
 import { buildResult } from '../analyse.js';
@@ -118,7 +119,7 @@ function apart(heard: Verdict, seen: Verdict): Verdict {
     status: 'unsure',
     mode: null,
     confidence: null,
-    statusReason: `Sound and trace do not seem to be of one run: ${heard.mode} by the sound, ${seen.mode} by the trace.`,
+    ...because(message('not-of-one-run', { sound: heard.mode, trace: seen.mode })),
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import { ChannelQuality, sampleRateFlags } from '../../recording/quality/index.js';
 import type { ExtractorSummary } from '../extractor.js';
 import type { SlotPlan } from './decimation.js';
@@ -18,7 +19,7 @@ export class ExtractorTally {
   constructor(plan: SlotPlan, rateHz: number, has: { voltage: boolean; current: boolean }) {
     this.#rateHz = rateHz;
     this.run = new RunFigures(plan, has);
-    const names = [...(has.voltage ? ['voltage'] : []), ...(has.current ? ['current'] : [])];
+    const names = (['voltage', 'current'] as const).filter((name) => has[name]);
     this.quality = names.map((name) => new ChannelQuality(name, rateHz));
   }
 
@@ -42,12 +43,6 @@ export class ExtractorTally {
 
   #notes(): Note[] {
     if (this.arcIntervals > 0 || !(this.#negativeTicks > 0.2 * this.#ticks)) return [];
-    return [
-      {
-        code: 'voltage-negative',
-        message:
-          'The voltage is below −9 V for much of the time: an arc with the leads swapped looks so. State a negative scale if that is the case.',
-      },
-    ];
+    return [note('voltage-negative')];
   }
 }

@@ -1,4 +1,5 @@
 import type { Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { Channel } from '../types.js';
 
 /** Running figures of one channel. */
@@ -57,10 +58,7 @@ function suspectSwap(voltage: ChannelFigures, current: ChannelFigures): Note | u
   const amperes = Math.abs(mean(current));
   if (volts < 60 || volts > 800 || amperes < 8 || amperes > 50 || peak(voltage) < 115)
     return undefined;
-  return {
-    code: 'swapped-channels',
-    message: `The voltage averages ${say(volts)} V and the current ${say(amperes)} A: it looks as if the two columns were swapped. They were read as they are; state the columns to change that.`,
-  };
+  return note('swapped-channels', { meanVoltageV: volts, meanCurrentA: amperes });
 }
 
 function suspectVoltage(voltage: ChannelFigures): Note[] {
@@ -68,31 +66,16 @@ function suspectVoltage(voltage: ChannelFigures): Note[] {
   const average = mean(voltage);
   const largest = peak(voltage);
   if (largest >= 2000) {
-    notes.push({
-      code: 'voltage-too-high',
-      message: `The voltage reaches ${say(largest)} V: it looks like millivolts taken for volts. It was read as it is; state a voltage scale of 0.001 if so.`,
-    });
+    notes.push(note('voltage-too-high', { peakV: largest, looksLike: 'millivolts' }));
   } else if (largest >= 160) {
-    notes.push({
-      code: 'voltage-too-high',
-      message: `The voltage reaches ${say(largest)} V, more than a welding source gives: a wrong scale, or a column that holds something else?`,
-    });
+    notes.push(note('voltage-too-high', { peakV: largest, looksLike: 'no-welding-source' }));
   } else if (largest < 0.3 && largest > 0.005) {
-    notes.push({
-      code: 'voltage-too-low',
-      message: `The voltage stays below ${say(largest)} V: kilovolts taken for volts, or a probe factor that is missing? State a voltage scale (1000 for kilovolts) if so.`,
-    });
+    notes.push(note('voltage-too-low', { peakV: largest, looksLike: 'kilovolts' }));
   } else if (largest < 10 && largest > 0.005) {
-    notes.push({
-      code: 'voltage-too-low',
-      message: `The voltage stays below ${say(largest)} V, where no arc burns: a divider or probe factor (often 10) seems to be missing. State a voltage scale if so.`,
-    });
+    notes.push(note('voltage-too-low', { peakV: largest, looksLike: 'divider-missing' }));
   }
   if (average < 0 && -voltage.min > 2 * Math.max(0, voltage.max)) {
-    notes.push({
-      code: 'negative-voltage',
-      message: `The voltage averages ${say(average)} V: swapped polarity of the probe, or electrode negative. It was read as it is; state a negative voltage scale to turn it over.`,
-    });
+    notes.push(note('negative-voltage', { meanVoltageV: average }));
   }
   return notes;
 }
@@ -102,21 +85,12 @@ function suspectCurrent(current: ChannelFigures, voltage: ChannelFigures | undef
   const average = mean(current);
   const largest = peak(current);
   if (largest >= 5000) {
-    notes.push({
-      code: 'current-too-high',
-      message: `The current reaches ${say(largest)} A: it looks like milliamperes taken for amperes. It was read as it is; state a current scale of 0.001 if so.`,
-    });
+    notes.push(note('current-too-high', { peakA: largest }));
   } else if (largest < 12 && largest > 0.001 && (voltage === undefined || peak(voltage) >= 10)) {
-    notes.push({
-      code: 'current-too-low',
-      message: `The current stays below ${say(largest)} A, too little for this process: the volts of a shunt or Hall sensor, or kiloamperes? State a current scale (amperes per unit) if so.`,
-    });
+    notes.push(note('current-too-low', { peakA: largest }));
   }
   if (average < 0 && -current.min > 2 * Math.max(0, current.max)) {
-    notes.push({
-      code: 'negative-current',
-      message: `The current averages ${say(average)} A: the clamp faces the other way, or the electrode is negative. It was read as it is; state a negative current scale to turn it over.`,
-    });
+    notes.push(note('negative-current', { meanCurrentA: average }));
   }
   return notes;
 }
@@ -127,8 +101,4 @@ function mean(figures: ChannelFigures): number {
 
 function peak(figures: ChannelFigures): number {
   return Math.max(Math.abs(figures.min), Math.abs(figures.max));
-}
-
-function say(value: number): string {
-  return String(Number(value.toPrecision(4)));
 }

@@ -1,4 +1,10 @@
-import { BEFORE_YOU_CHANGE, processName, qualificationNotes } from '../index.js';
+import { messagesOf, said, textsOf } from '../../messages/index.js';
+import {
+  BEFORE_YOU_CHANGE,
+  BEFORE_YOU_CHANGE_MESSAGES,
+  processName,
+  sayQualification,
+} from '../index.js';
 import { answerIntended, answerSettings } from './answers.js';
 import { buildCase, type Context } from './context.js';
 import { type Diagnosis, EXPLANATION_RULES } from './explanations/index.js';
@@ -29,22 +35,27 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
   });
   const name = (mode: typeof seen): string | null =>
     mode === null ? null : processName(mode, c.setup.gas);
+  const qualification =
+    intended?.answer === 'disagrees' && seen !== null && wanted !== null
+      ? sayQualification(seen, wanted)
+      : [];
   return {
     settings: {
       ...settings,
       comparedVoltage: c.point.voltageFrom,
+      comparedVoltageMessage: c.point.voltageFromMessage,
       ...margins,
       permits: c.permitted,
       comparedCurrent: c.point.currentFrom,
+      comparedCurrentMessage: c.point.currentFromMessage,
     },
     intended,
     explanations,
     process: { seen: name(seen), intended: name(wanted) },
-    qualification:
-      intended?.answer === 'disagrees' && seen !== null && wanted !== null
-        ? qualificationNotes(seen, wanted)
-        : [],
+    qualification: textsOf(qualification),
+    qualificationMessages: messagesOf(qualification),
     cautions: [...BEFORE_YOU_CHANGE],
+    cautionMessages: [...BEFORE_YOU_CHANGE_MESSAGES],
   };
 }
 
@@ -60,8 +71,18 @@ function explain(c: Context, diagnosis: Diagnosis): CrossCheck['explanations'] {
     .filter((one) => one.finding !== null)
     .sort((a, b) => b.finding!.weight - a.finding!.weight)
     .map(({ id, finding }, i) => {
-      const { text, evidenceFor, evidenceAgainst, check } = finding!;
-      return { id, rank: i + 1, text, evidenceFor, evidenceAgainst, check };
+      const { what, evidenceFor, evidenceAgainst, check } = finding!;
+      return {
+        id,
+        rank: i + 1,
+        ...what,
+        evidenceFor: textsOf(evidenceFor),
+        evidenceForMessages: messagesOf(evidenceFor),
+        evidenceAgainst: textsOf(evidenceAgainst),
+        evidenceAgainstMessages: messagesOf(evidenceAgainst),
+        check: check.text,
+        checkMessage: said(check),
+      };
     });
 }
 

@@ -1,0 +1,10 @@
+/** Usual mistakes of a log that its figures give away; named, never repaired. */
+export interface SuspicionParams {
+  'swapped-channels': { meanVoltageV: number; meanCurrentA: number };
+  'voltage-too-high': { peakV: number; looksLike: 'millivolts' | 'no-welding-source' };
+  'voltage-too-low': { peakV: number; looksLike: 'kilovolts' | 'divider-missing' };
+  'negative-voltage': { meanVoltageV: number };
+  'current-too-high': { peakA: number };
+  'current-too-low': { peakA: number };
+  'negative-current': { meanCurrentA: number };
+}
