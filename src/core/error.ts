@@ -1,3 +1,11 @@
+/** A sentence of an error without its text. */
+export interface SentenceOfError {
+  code: string;
+  params: Record<string, unknown>;
+}
+
+type ErrorPart = 'what' | 'expected' | 'todo' | 'whole';
+
 /**
  * The one error type that users meet. It says what happened (with the value), what was expected,
  * and what to do, so that every front (terminal, table row, page) can show all three.
@@ -11,12 +19,15 @@ export class ArcError extends Error {
   readonly expected: string;
   /** The next thing to try. */
   readonly todo: string;
+  /** The three, and the whole message, by code and params for other languages; see `messages`. */
+  readonly said: Readonly<Record<ErrorPart, SentenceOfError>> | undefined;
 
   constructor(parts: {
     code: string;
     what: string;
     expected: string;
     todo: string;
+    said?: Record<ErrorPart, SentenceOfError>;
     cause?: unknown;
   }) {
     super(`${parts.what} Expected ${parts.expected}. ${parts.todo}`, { cause: parts.cause });
@@ -25,6 +36,7 @@ export class ArcError extends Error {
     this.what = parts.what;
     this.expected = parts.expected;
     this.todo = parts.todo;
+    this.said = parts.said;
   }
 }
 

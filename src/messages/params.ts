@@ -11,6 +11,7 @@ import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
 import type { RecordingParams } from './rooms/recording.js';
+import type { ExpectedParams, RefusalParams, RemedyParams } from './rooms/refusals.js';
 import type { SetupParams } from './rooms/setup.js';
 import type { SignParams } from './rooms/signs.js';
 import type { StepParams } from './rooms/steps.js';
@@ -38,7 +39,10 @@ export interface MessageParams
     StepParams,
     LiveParams,
     DoubtParams,
-    CompareParams {}
+    CompareParams,
+    RefusalParams,
+    ExpectedParams,
+    RemedyParams {}
 
 export type MessageCode = keyof MessageParams;
 export type ParamsOf<C extends MessageCode> = MessageParams[C];

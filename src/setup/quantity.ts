@@ -1,9 +1,10 @@
-import { ArcError } from '../core/index.js';
+import type { ArcError } from '../core/index.js';
+import { type Made, message, type QuantityName, refuse } from '../messages/index.js';
 
 /** What a stated quantity may be: its units as factors to the base unit, and its plausible range. */
 export interface QuantityRule {
   /** How the quantity is called in messages, e.g. `wire feed`. */
-  name: string;
+  name: QuantityName;
   /** Base unit in which the value is kept, e.g. `m/min`. */
   baseUnit: string;
   /** Lower-case spellings of each unit with the factor to the base unit. */
@@ -16,7 +17,7 @@ export interface QuantityRule {
   /** A right example for messages. */
   example: string;
   /** A usual cause of refused values, said after the guess. */
-  hint?: string;
+  hint?: 'tap-numbers' | 'measure-while-welding';
 }
 
 const NUMBER = /^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:\s*\/\s*(\d+(?![\d.]*\s*\/)))?\s*(.*)$/u;
@@ -29,23 +30,20 @@ const NUMBER = /^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:\s*\/\s*(\d+(?![\d.]*\s*\/
 export function parseQuantity(raw: string | number, rule: QuantityRule): number {
   const text = String(raw).trim();
   const { value, unit } = split(text, rule);
+  const about = { quantity: rule.name, stated: text };
   if (unit === '' && !rule.bareAllowed) {
-    throw refuse('missing-unit', `The ${rule.name} "${text}" has no unit.`, value, rule);
+    throw wrong('missing-unit', message('quantity-without-unit', about), value, rule);
   }
   const factor = unit === '' ? 1 : rule.units[unit];
   if (factor === undefined) {
-    throw refuse('bad-unit', `The ${rule.name} "${text}" has the unit "${unit}".`, value, rule);
+    throw wrong('bad-unit', message('quantity-wrong-unit', { ...about, unit }), value, rule);
   }
   const base = value * factor;
   if (!(base >= rule.min && base <= rule.max)) {
-    const inBase = `${shortNumber(base)} ${rule.baseUnit}`;
-    const same = factor === 1 ? '' : `, which is ${inBase},`;
-    throw refuse(
-      'impossible-value',
-      `The ${rule.name} "${text}"${same} is not possible here.`,
-      value,
-      rule,
-    );
+    const inBase =
+      factor === 1 ? null : { value: Number.isFinite(base) ? base : null, unit: rule.baseUnit };
+    const what = message('quantity-impossible', { ...about, inBase });
+    throw wrong('impossible-value', what, value, rule);
   }
   return base;
 }
@@ -53,11 +51,10 @@ export function parseQuantity(raw: string | number, rule: QuantityRule): number 
 function split(text: string, rule: QuantityRule): { value: number; unit: string } {
   const match = NUMBER.exec(text);
   if (match === null) {
-    throw new ArcError({
-      code: 'bad-quantity',
-      what: `The ${rule.name} "${text}" is not a number with a unit.`,
-      expected: `something like ${rule.example}, or unknown`,
-      todo: 'Give one number and its unit.',
+    throw refuse('bad-quantity', {
+      what: message('quantity-no-number', { quantity: rule.name, stated: text }),
+      expected: message('expected-like', { example: rule.example }),
+      todo: message('give-number-and-unit'),
     });
   }
   const whole = Number(match[1]!.replace(',', '.'));
@@ -65,16 +62,13 @@ function split(text: string, rule: QuantityRule): { value: number; unit: string 
   return { value, unit: match[3]!.trim().toLowerCase() };
 }
 
-function refuse(code: string, what: string, value: number, rule: QuantityRule): ArcError {
-  const guesses = likelyMeanings(value, rule);
-  const guess = guesses.length > 0 ? `Did you mean ${guesses.join(' or ')}?` : 'Check the value.';
-  return new ArcError({
-    code,
+function wrong(code: string, what: Made, value: number, rule: QuantityRule): ArcError {
+  const { name: quantity, min, max, baseUnit: unit, example, hint = null } = rule;
+  const meanings = likelyMeanings(value, rule);
+  return refuse(code, {
     what,
-    expected:
-      `a ${rule.name} from ${shortNumber(rule.min)} to ${shortNumber(rule.max)} ` +
-      `${rule.baseUnit}, such as ${rule.example}, or unknown`,
-    todo: rule.hint === undefined ? guess : `${guess} ${rule.hint}`,
+    expected: message('expected-quantity', { quantity, min, max, unit, example }),
+    todo: message('did-you-mean', { meanings, hint }),
   });
 }
 

@@ -13,6 +13,7 @@ import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
 import { QUALITY } from './quality.js';
 import { RECORDING } from './recording.js';
+import { EXPECTED, REFUSALS, REMEDIES } from './refusals.js';
 import { SETUP } from './setup.js';
 import { SIGNS } from './signs.js';
 import { STEPS } from './steps.js';
@@ -42,4 +43,7 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...LIVE,
   ...DOUBTS,
   ...COMPARE,
+  ...REFUSALS,
+  ...EXPECTED,
+  ...REMEDIES,
 });
