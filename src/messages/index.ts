@@ -20,6 +20,7 @@
  * documents that others may have written.
  */
 export { ENGLISH } from './english/index.js';
+export { GERMAN } from './german/index.js';
 export { type Catalogue, type Language, language, retell, say } from './language.js';
 export { again, flag, type Made, message, messagesOf, note, said, textsOf } from './message.js';
 export type { MessageCode, MessageParams, ParamsOf } from './params.js';

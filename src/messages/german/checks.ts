@@ -1,3 +1,4 @@
+import type { Mode } from '../../core/index.js';
 import type { CheckParams, CodeRule, Place } from '../rooms/checks.js';
 import type { Message } from '../terms.js';
 import type { CatalogueOf, Writer } from '../writer.js';
@@ -32,6 +33,10 @@ function at({ feederV, currentA, gas, source }: Place, write: Writer): string {
   return source === null ? where : `${where} (${PROGRAMME[source]})`;
 }
 
+/** "ein Kurzlichtbogen und ein Sprühlichtbogen" */
+const some = (list: readonly Mode[], write: Writer): string =>
+  write.and(list.map((mode) => `ein ${write.mode(mode)}`));
+
 const areOrIs = (list: readonly unknown[]): string => (list.length > 1 ? 'sind' : 'ist');
 
 /** "liegt über 24 V", "ist in diesem Gas nicht möglich" */
@@ -48,19 +53,19 @@ export const CHECKS: CatalogueOf<CheckParams> = {
   'polarity-not-held': () =>
     'Die Bereiche hier gelten für die Drahtelektrode am Pluspol; über diese Polung sagen sie nichts.',
   'setup-permits': ({ place, modes: possible }, write) =>
-    `${at(place, write)} ${areOrIs(possible)} ${modes(possible, write)} möglich.`,
+    `${at(place, write)} ${areOrIs(possible)} ${some(possible, write)} möglich.`,
   'setup-forbids': ({ place, modes: refused, outside }, write) => {
     const where = outside.map((one) => `der ${write.mode(one.mode)} ${lies(one.where, write)}`);
-    const none = write.or(refused.map((mode) => write.mode(mode)));
-    return `${at(place, write)} ist kein ${none} möglich: ${where.join('; ')}.`;
+    const none = write.and(refused.map((mode) => `kein ${write.mode(mode)}`));
+    return `${at(place, write)} ist ${none} möglich: ${where.join('; ')}.`;
   },
   'setup-leaves-open': ({ place, modes: seen, others }, write) =>
-    `${at(place, write)} ${seen.length > 1 ? 'können' : 'kann'} sich ${modes(seen, write)} einstellen, aber auch ${write.or(others.map((mode) => write.mode(mode))) || 'andere Lichtbogenarten'}.`,
+    `${at(place, write)} ${seen.length > 1 ? 'können' : 'kann'} sich ${some(seen, write)} einstellen, aber auch ${write.or(others.map((mode) => `ein ${write.mode(mode)}`)) || 'andere Lichtbogenarten'}.`,
   'wanted-and-seen': ({ wanted }, write) => `${write.mode(wanted)} war gewünscht und kam vor.`,
   'wanted-not-seen': ({ wanted, seen, shareOfTime }, write) => {
     const part =
       shareOfTime > 0 ? ` (${write.mode(wanted)} in ${write.percent(shareOfTime)} der Zeit)` : '';
-    return `Gewünscht war ${write.mode(wanted)}; erkannt ${seen.length > 1 ? 'wurden' : 'wurde'} ${modes(seen, write)}${part}.`;
+    return `Gewünscht war der ${write.mode(wanted)}; erkannt ${seen.length > 1 ? 'wurden' : 'wurde'} ${modes(seen, write)}${part}.`;
   },
   'essential-variable': ({ seen, wanted }, write) =>
     `${write.mode(seen)} statt ${write.mode(wanted)} kann die Änderung einer wesentlichen Einflussgröße sein. ${CHECK_THE_CODE}`,

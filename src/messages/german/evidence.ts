@@ -33,7 +33,7 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
       : 'Das Programm der Stromquelle war aus dieser Aufnahme nicht zu erkennen.',
   'pulses-a-second': ({ rateHz }, write) => `Impulse: ${write.fixed(rateHz, 1)} je Sekunde.`,
   'slope-stated': ({ slopeVPer100A, usualVPer100A }, write) =>
-    `Angegeben ist eine Neigung der Kennlinie von ${write.plain(slopeVPer100A)} V je 100 A; bis ${write.plain(usualVPer100A)} ist für dieses Verfahren übliche Praxis.`,
+    `Angegeben ist eine Neigung der Kennlinie von ${write.plain(slopeVPer100A)} V je 100 A; bis ${write.plain(usualVPer100A)} V sind für dieses Verfahren übliche Praxis.`,
   'slope-not-known': () => 'Die Neigung der Kennlinie der Stromquelle ist nicht bekannt.',
   'voltage-loss': ({ from, to, fromV, toV, lostV, usualV }, write) => {
     const usual = `üblich sind ${write.fixed(usualV.min, 1)}–${write.fixed(usualV.max, 1)} V`;
@@ -101,9 +101,9 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
     `Die Lichtbogenart wechselte ${write.plain(changes)}-mal.`,
   'nothing-wanders': () => 'Nichts schwankt: Zumindest der Drahtvorschub ist gleichmäßig.',
   'lasting-change': ({ atS }, write) => `Ein Wechsel auf Dauer bei ${write.fixed(atS, 1)} s.`,
-  'setup-forbids-mode': ({ mode }, write) => `Die Einstellung lässt ${write.mode(mode)} nicht zu.`,
+  'setup-forbids-mode': ({ mode }, write) => `Die Einstellung lässt keinen ${write.mode(mode)} zu.`,
   'possible-with-good-gas': ({ mode }, write) =>
-    `Die Einstellung liegt so, dass ${write.mode(mode)} auch mit gutem Schutzgas möglich ist.`,
+    `Die Einstellung liegt so, dass ein ${write.mode(mode)} auch mit gutem Schutzgas möglich ist.`,
   'torch-or-feed-alike': () =>
     'Ein geänderter Brennerabstand oder Drahtvorschub in diesem Augenblick sähe genauso aus.',
   'run-changes-modes': () => 'Die Lichtbogenart wechselt im Versuch selbst.',

@@ -13,7 +13,7 @@ export const EXPLANATIONS: CatalogueOf<ExplanationParams> = {
   'controlled-dip-running': () =>
     'Die Stromquelle läuft mit einem Programm, das jeden Kurzschluss regelt, wo eine andere Lichtbogenart gemeint war.',
   'wrong-gas-for-mode': ({ wanted, carries }, write) =>
-    `Gewünscht ist ${write.mode(wanted)}, in einem Gas, in dem er ${carries === 'not' ? 'nicht möglich' : 'vielleicht nicht möglich'} ist.`,
+    `Gewünscht ist der ${write.mode(wanted)}, in einem Gas, in dem er ${carries === 'not' ? 'nicht möglich' : 'vielleicht nicht möglich'} ist.`,
   'gas-mode-conflict': ({ seen, gas }, write) =>
     `Erkannt: ${modes(seen, write)}. Angegeben: ${write.gas(gas)}. Beides zugleich geht nicht: Entweder ist das Gas nicht das angegebene, oder die Aufnahme wurde falsch gedeutet (kleine Tropfen neben der Achse klingen gleich).`,
   'drooping-supply': () =>

@@ -18,7 +18,7 @@ const rows = (count: number, write: Writer): string =>
 
 function column({ name, number, unit }: ColumnName, write: Writer): string {
   const symbol = unit === null ? '' : ` [${unit}]`;
-  return name === null ? `Spalte ${write.plain(number)}${symbol}` : `“${name}”${symbol}`;
+  return name === null ? `Spalte ${write.plain(number)}${symbol}` : `„${name}“${symbol}`;
 }
 
 const taken =
@@ -33,13 +33,13 @@ export const LOGS: CatalogueOf<LogParams> = {
     const symbol = SYMBOL[params.quantity];
     return params.of === 'channel'
       ? `Kanal ${write.plain(params.channel)} gilt wie angegeben als ${GERMAN_QUANTITIES[params.quantity]} mit ${write.plain(params.atFullScale)} ${symbol} bei digitalem Vollausschlag.`
-      : `“${params.column}” gilt wie angegeben mit ${write.plain(params.perUnit)} ${symbol} je Einheit.`;
+      : `„${params.column}“ gilt wie angegeben mit ${write.plain(params.perUnit)} ${symbol} je Einheit.`;
   },
   'unit-scaled': ({ column: name, unit, quantity }) =>
-    `“${name}” steht in ${unit} und wurde in ${SYMBOL[quantity]} umgerechnet.`,
+    `„${name}“ steht in ${unit} und wurde in ${SYMBOL[quantity]} umgerechnet.`,
   'unit-assumed': ({ column: name, statedUnit, quantity }) => {
-    const given = statedUnit === null ? 'nennt keine Einheit' : `nennt die Einheit “${statedUnit}”`;
-    return `“${name}” ${given}; die Werte gelten als ${quantity === 'voltage' ? 'Volt' : 'Ampere'}.`;
+    const given = statedUnit === null ? 'nennt keine Einheit' : `nennt die Einheit „${statedUnit}“`;
+    return `„${name}“ ${given}; die Werte gelten als ${quantity === 'voltage' ? 'Volt' : 'Ampere'}.`;
   },
   'time-column': taken('time'),
   'voltage-column': taken('voltage'),
@@ -51,7 +51,7 @@ export const LOGS: CatalogueOf<LogParams> = {
   'rate-stated': ({ rateHz }, write) =>
     `Es gilt die angegebene Abtastrate von ${write.plain(rateHz)} Hz.`,
   'rate-from-file': ({ rateHz, line }, write) =>
-    `Es gibt keine Zeitspalte; die Abtastrate von ${write.figures(rateHz, 7)} Hz kommt aus “${line}” in der Datei.`,
+    `Es gibt keine Zeitspalte; die Abtastrate von ${write.figures(rateHz, 7)} Hz kommt aus „${line}“ in der Datei.`,
   'rate-from-time': ({ rateHz }, write) =>
     `Die Abtastrate von ${write.figures(rateHz, 7)} Hz kommt aus den Zeitangaben.`,
   'coarse-time': ({ rateHz }, write) =>
@@ -61,7 +61,7 @@ export const LOGS: CatalogueOf<LogParams> = {
   'time-unit-assumed': ({ column: name, unitS, by }, write) => {
     const unit = UNITS[unitS] ?? `Einheiten von ${write.plain(unitS)} s`;
     const why = by === 'size' ? 'nach Größe und Schritten' : 'nach der angegebenen Abtastrate';
-    return `“${name}” nennt keine Einheit; ${why} gelten die Werte als ${unit}.`;
+    return `„${name}“ nennt keine Einheit; ${why} gelten die Werte als ${unit}.`;
   },
   'rate-too-low': ({ rateHz }, write) =>
     `Bei ${write.figures(rateHz, 4)} Hz lassen sich einzelne Kurzschlüsse, Tropfen und Impulse nicht verfolgen (Kurzschlüsse kommen bis zu etwa 200-mal je Sekunde): Die Messreihe zeigt nur langsame Änderungen.`,
@@ -80,9 +80,9 @@ export const LOGS: CatalogueOf<LogParams> = {
   'decimal-comma': () => 'Die Zahlen sind mit Dezimalkomma gelesen.',
   'text-encoding': ({ encoding }) => `Der Text ist als ${encoding} gelesen.`,
   'cut-off-line': ({ line, text }, write) =>
-    `Die letzte Zeile (${write.plain(line)}: “${text}”) bricht ab; sie blieb weg.`,
+    `Die letzte Zeile (${write.plain(line)}: „${text}“) bricht ab; sie blieb weg.`,
   'text-lines': ({ lines, firstLine, firstText }, write) =>
-    `${write.plain(lines)} ${lines === 1 ? 'Textzeile' : 'Textzeilen'} zwischen den Werten weggelassen (Zeile ${write.plain(firstLine)}: “${firstText}”).`,
+    `${write.plain(lines)} ${lines === 1 ? 'Textzeile' : 'Textzeilen'} zwischen den Werten weggelassen (Zeile ${write.plain(firstLine)}: „${firstText}“).`,
   'thousands-separators': ({ values }, write) =>
     `${write.plain(values)} ${values === 1 ? 'Wert wurde' : 'Werte wurden'} mit Tausendertrennzeichen gelesen.`,
   'many-series': ({ series, used }, write) =>

@@ -58,7 +58,7 @@ export const RECORDING: CatalogueOf<RecordingParams> = {
 function truncated(params: RecordingParams['truncated'], write: Writer): string {
   switch (params.how) {
     case 'breaks-off':
-      return `Die Datei bricht nach ${write.fixed(params.readS, 2)} s Ton ab (Meldung: “${params.cause}”).`;
+      return `Die Datei bricht nach ${write.fixed(params.readS, 2)} s Ton ab (Meldung: „${params.cause}“).`;
     case 'decoded-less':
       return `Die Datei nennt ${write.fixed(params.declaredS, 2)} s Ton, es ließen sich aber nur ${write.fixed(params.readS, 2)} s dekodieren.`;
     case 'damaged-frame':

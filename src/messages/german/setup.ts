@@ -5,7 +5,7 @@ import { PLACES } from './names.js';
 
 export const SETUP: CatalogueOf<SetupParams> = {
   'gas-read-as': ({ stated, gas }, write) =>
-    `"${stated}" nennt kein zweites Gas; gelesen als ${write.gas(gas)}, wie üblich gemeint.`,
+    `„${stated}“ nennt kein zweites Gas; gelesen als ${write.gas(gas)}, wie üblich gemeint.`,
   'unusual-pair': ({ pair, gas }, write) =>
     pair === 'stainless-in-much-co2'
       ? `Nichtrostender Draht in ${write.gas(gas)}: Viel CO2 kohlt das Schweißgut auf; üblich sind Gase mit wenigen Prozent. Nach ${PROCEDURE.dative} arbeiten.`

@@ -19,5 +19,5 @@ export const VERDICT: CatalogueOf<VerdictParams> = {
   'mode-held': ({ mode, shareOfTime }, write) =>
     `${write.mode(mode)} über ${write.percent(shareOfTime)} der beurteilten Lichtbogenzeit.`,
   'input-failed': ({ text }) =>
-    `Die Datei ließ sich nicht auswerten. Meldung des Programms auf Englisch: “${text}”`,
+    `Die Datei ließ sich nicht auswerten. Meldung des Programms auf Englisch: „${text}“`,
 };

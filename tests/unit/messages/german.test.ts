@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest';
+import { MODES } from '../../../src/core/index.js';
+import { GERMAN_MODES, GERMAN_TERMS } from '../../../src/messages/german/glossary.js';
+import { ENGLISH, GERMAN, type MessageCode, retell, say } from '../../../src/messages/index.js';
+import { SAMPLES } from '../../support/message-samples.js';
+
+const CODES = Object.keys(SAMPLES) as MessageCode[];
+const both = CODES.flatMap((code) =>
+  (SAMPLES[code] as readonly Record<string, unknown>[]).map((params) => ({
+    code,
+    english: say({ code, params }, ENGLISH),
+    german: say({ code, params }, GERMAN),
+  })),
+);
+
+/** English words that no German word is written like (from memory of both languages). */
+const ENGLISH_WORDS =
+  /\b(the|of|and|or|is|are|with|from|to|not|for|by|at|on|were|be|been|which|that|this|than|it|its|no|only|more|less|above|below|between|under|over|arc|weld|welding|wire|feed|current|voltage|short|circuit|spray|pulsed|mode|run|recording|sound|trace|share|time|rate|source|setting|setup|read|as|if|but|one|two)\b/gi;
+
+/** What is cited or repeated as it stands: titles of works and what a file or a person wrote. */
+const CITED =
+  /„[^“]*“|Practical Welding Today|Welding: Principles and Practices|Modern Welding|MIG Welding Handbook|AWS Welding Handbook|Welding J\.|Weld\. World|0,045 in\b/g;
+
+describe('the German catalogue', () => {
+  it('says every sentence of the English one', () => {
+    expect(Object.keys(GERMAN.catalogue).sort()).toEqual(Object.keys(ENGLISH.catalogue).sort());
+    expect(CODES.toSorted()).toEqual(Object.keys(ENGLISH.catalogue).sort());
+  });
+
+  // Rejects a part of a sentence that stayed English, and a mode or a quantity by its id.
+  it.each(both)('leaves no English word: $code, $german', ({ german }) => {
+    expect(german).not.toBe('');
+    expect(german.replaceAll(CITED, '').match(ENGLISH_WORDS)).toBeNull();
+    for (const mode of MODES) expect(german).not.toContain(mode);
+    expect(german).not.toMatch(/undefined|null|NaN|\[object|true|false/);
+  });
+
+  it.each(both)('writes numbers with a comma: $code', ({ german }) => {
+    // Numbers of standards and tables, versions and times of day keep what they have.
+    const rest = german
+      .replaceAll(CITED, '')
+      .replaceAll(/AWS D1\.\d|QW-409\.2|§[\d.]+|Tabelle 5\.3|C5\.6|MP3|x 1\.2|T10:00:00Z/g, '');
+    expect(rest).not.toMatch(/\d\.\d/);
+  });
+
+  // Rejects a sentence that forgets a number which the English one says.
+  it.each(both)('says the same numbers: $code', ({ english, german }) => {
+    // Thousands are apart by a comma in English and by a space in German.
+    const numbers = (text: string): string[] => text.match(/\d+(?:\.\d+)?/g) ?? [];
+    const own = german.replaceAll(/(\d) (?=\d{3}\b)/g, '$1').replaceAll(/(\d),(?=\d)/g, '$1.');
+    const others = english.replaceAll(/(\d)[, ](?=\d{3}\b)/g, '$1');
+    const said = new Set(numbers(own));
+    const missing = numbers(others).filter((one) => !said.has(one));
+    expect(missing).toEqual([]);
+  });
+
+  it('names every thing by one term', () => {
+    const all = both.map(({ german }) => german).join('\n');
+    for (const { never } of Object.values(GERMAN_TERMS))
+      for (const other of never) expect(all).not.toContain(other);
+    // A term that no sentence uses is no term of this catalogue.
+    for (const mode of MODES) expect(all).toContain(GERMAN_MODES[mode]);
+  });
+
+  // Both cautions of a verdict and of advice, with every hazard that the English ones name.
+  it('keeps the cautions at full force', () => {
+    const caution = (code: MessageCode): string => say({ code, params: {} }, GERMAN);
+    for (const hazard of [/Augen/, /Haut/, /rauch/, /elektrischen Schlag/, /Lärm/, /Spannung/])
+      expect(caution('caution-arc-welding')).toMatch(hazard);
+    for (const hazard of [/Augen/, /Haut/, /rauch/, /elektrischer Schlag/, /Verbrennung/, /Lärm/])
+      expect(caution('caution-measuring')).toMatch(hazard);
+    expect(caution('caution-estimate')).toMatch(/keine Prüfung/);
+    expect(caution('caution-no-inspection')).toMatch(/keine Prüfung/);
+    for (const code of ['caution-rules-first', 'caution-procedure-first'] as const)
+      expect(caution(code)).toMatch(/qualifizierte/);
+  });
+
+  it('answers null for what it does not know, so that the English text is shown', () => {
+    expect(retell({ code: 'of-a-later-version', params: {} }, GERMAN)).toBeNull();
+    expect(retell({ code: 'clipping' }, GERMAN)).toBeNull();
+  });
+
+  it('joins lists as German does', () => {
+    const { and, or } = GERMAN.write;
+    expect([and(['a']), and(['a', 'b']), or(['a', 'b', 'c']), and([])]).toEqual([
+      'a',
+      'a und b',
+      'a, b oder c',
+      '',
+    ]);
+  });
+});
