@@ -11,6 +11,7 @@ import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
 import type { RecordingParams } from './rooms/recording.js';
+import type { RefusalParams } from './rooms/refusals.js';
 import type { SetupParams } from './rooms/setup.js';
 import type { SignParams } from './rooms/signs.js';
 import type { StepParams } from './rooms/steps.js';
@@ -29,6 +30,7 @@ export interface MessageParams
     SignParams,
     OtherParams,
     SetupParams,
+    RefusalParams,
     KnowledgeParams,
     ExpectParams,
     CheckParams,

@@ -13,6 +13,7 @@ import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
 import { QUALITY } from './quality.js';
 import { RECORDING } from './recording.js';
+import { REFUSALS } from './refusals.js';
 import { SETUP } from './setup.js';
 import { SIGNS } from './signs.js';
 import { STEPS } from './steps.js';
@@ -32,6 +33,7 @@ export const GERMAN: Language = language(GERMAN_WORDS, {
   ...SIGNS,
   ...OTHER,
   ...SETUP,
+  ...REFUSALS,
   ...KNOWLEDGE,
   ...EXPECT,
   ...CHECKS,

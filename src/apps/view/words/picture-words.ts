@@ -1,5 +1,58 @@
-import type { Mode } from '../../core/index.js';
-import type { FigureName } from './figure-names.js';
+import type { Mode } from '../../../core/index.js';
+
+/** Names of the pictures, as on the command line. */
+export type FigureName =
+  | 'time'
+  | 'place'
+  | 'reasons'
+  | 'levels'
+  | 'plane'
+  | 'short-voltage'
+  | 'short-current'
+  | 'rhythm'
+  | 'intervals';
+
+/** Numbers as a language writes them. */
+export interface NumberWords {
+  /** Three significant digits, thousands kept whole; a dash for what was not measured. */
+  figure(value: number | null): string;
+  /** Whole per cent; a share that is neither none nor all is never shown as 0 or 100. */
+  percent(share: number): string;
+  /** A time or duration: `0.42 s`, `12.4 s`, `3 min 05 s`, `2 h 10 min`. */
+  time(seconds: number): string;
+  /** A rate with a unit that suits it: `44.1 kHz`, `124 Hz`. */
+  rate(hz: number): string;
+  /** Digits that are already chosen (`0.25`), with the decimal mark of the language. */
+  decimal(digits: string): string;
+  /** From one written number to another. */
+  range(low: string, high: string): string;
+}
+
+/** What the picture over time says, which a page draws anew at every zoom. */
+export interface TimePictureWords {
+  /** Language tag of these words. */
+  lang: string;
+  numbers: NumberWords;
+  /** A mode as said to a person. */
+  mode(mode: Mode): string;
+  /** Of a part for which no mode is named. */
+  notClear: string;
+  /** What the evidence names in English: quantities, units, kinds of events, phases of the arc. */
+  name(english: string): string;
+  titles: Record<FigureName, string>;
+  time: TimeWords;
+}
+
+/**
+ * Everything that the pictures of a run and their tables say beside the sentences of the result. Texts are
+ * whole sentences or labels; nothing is put together elsewhere. Values come in already written by `numbers`
+ * unless they are numbers here.
+ */
+export interface PictureWords extends TimePictureWords {
+  shape: ShapeWords;
+  place: PlaceWords;
+  reasons: ReasonWords;
+}
 
 /** The run over time: picture, what a cursor reads, controls, table. */
 export interface TimeWords {
