@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { MODES } from '../../../src/core/index.js';
-import { GERMAN_MODES, GERMAN_TERMS } from '../../../src/messages/german/glossary.js';
+import { GERMAN_MODES } from '../../../src/messages/german/glossary.js';
+import { GERMAN_TERMS } from '../../../src/messages/german/terms.js';
 import { ENGLISH, GERMAN, type MessageCode, retell, say } from '../../../src/messages/index.js';
 import { SAMPLES } from '../../support/message-samples.js';
 

@@ -8,7 +8,13 @@ import type {
   TimePictureWords,
   TimeWords,
 } from './picture-words.js';
-import type { ReportWords, ResultWords, TerminalWords, Texts } from './words.js';
+import {
+  allTexts,
+  type ReportWords,
+  type ResultWords,
+  type TerminalWords,
+  type Texts,
+} from './words.js';
 
 const numbers: NumberWords = numberWords('.', { under: 'under', over: 'over', to: 'to' });
 const to = numbers.range;
@@ -441,8 +447,7 @@ const WATCH: WatchWords = {
 };
 
 /** What English says around the sentences. */
-export const ENGLISH_TEXTS: Texts = {
-  ...ENGLISH_TIME,
+export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   own: 'English',
   shape: SHAPE,
   place: PLACE,
@@ -454,4 +459,4 @@ export const ENGLISH_TEXTS: Texts = {
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,
-};
+});

@@ -9,7 +9,13 @@ import type {
   TimePictureWords,
   TimeWords,
 } from './picture-words.js';
-import type { ReportWords, ResultWords, TerminalWords, Texts } from './words.js';
+import {
+  allTexts,
+  type ReportWords,
+  type ResultWords,
+  type TerminalWords,
+  type Texts,
+} from './words.js';
 
 const numbers: NumberWords = numberWords(',', { under: 'unter', over: 'über', to: 'bis' });
 const bis = numbers.range;
@@ -501,8 +507,7 @@ const WATCH: WatchWords = {
 };
 
 /** What German says around the sentences. */
-export const GERMAN_TEXTS: Texts = {
-  ...GERMAN_TIME,
+export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   own: 'Deutsch',
   shape: SHAPE,
   place: PLACE,
@@ -514,4 +519,4 @@ export const GERMAN_TEXTS: Texts = {
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,
-};
+});

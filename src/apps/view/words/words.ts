@@ -2,7 +2,7 @@ import type { Result } from '../../../analysis/result/index.js';
 import type { Mode, RecordingKind } from '../../../core/index.js';
 import type { Language } from '../../../messages/index.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
-import type { PictureWords } from './picture-words.js';
+import type { PictureWords, TimePictureWords } from './picture-words.js';
 
 /** A text with the language it really is in, for screen readers. */
 export interface LocalizedText {
@@ -163,4 +163,12 @@ export interface Texts extends PictureWords {
 /** A whole language: what stands around the sentences, and the sentences. */
 export interface Words extends Texts {
   sentences: Language;
+}
+
+/** The words of the picture over time with all others: put together by a call, so that a bundle can leave these out. */
+export function allTexts(
+  time: TimePictureWords,
+  others: Omit<Texts, keyof TimePictureWords>,
+): Texts {
+  return { ...time, ...others };
 }
