@@ -1,27 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { LANGUAGES } from '../../../../src/apps/page/words/index.js';
 import { readoutAt } from '../../../../src/apps/report/client/readout.js';
-import {
-  ENGLISH_PICTURES,
-  type PictureWords,
-  type RunView,
-  runPictures,
-} from '../../../../src/apps/report/index.js';
+import { type RunView, runPictures } from '../../../../src/apps/report/index.js';
 import { placeRun } from '../../../../src/apps/view/evidence/index.js';
+import { ENGLISH, GERMAN, LANGUAGES, type Words } from '../../../../src/apps/view/index.js';
+import { message, type TraceFeature } from '../../../../src/messages/index.js';
 import { parseSetup } from '../../../../src/setup/index.js';
-import { englishLeft, textsOf } from '../../../support/english-left.js';
+import { englishIn, textsOf } from '../../../support/english-words.js';
 import { MADE, madeRun, madeSound } from '../../../support/report-run.js';
 
-const OTHERS = LANGUAGES.filter((one) => one.lang !== 'en').map((one) => one.pictures);
-const GERMAN = OTHERS.find((one) => one.lang === 'de')!;
+const OTHERS = LANGUAGES.filter((one) => one.lang !== 'en');
 
 /** Reasons of features that exist; the texts are invented, with the form that the reasons have. */
 const REASONS = [
-  { feature: 'shortRateHz', unit: 'Hz', text: 'shorts with transfer a second: 50 Hz' },
-  { feature: 'arcSdV', unit: 'V', text: 'spread of the voltage outside of shorts: 0.14 V' },
-].map((one, k) => ({
+  { feature: 'shortRateHz', unit: 'Hz', value: 50 },
+  { feature: 'arcSdV', unit: 'V', value: 0.14 },
+].map(({ feature, ...one }, k) => ({
   ...one,
-  value: 1,
+  ...message('sign', {
+    ...one,
+    feature: message('trace-feature', { feature: feature as TraceFeature }),
+  }),
+  feature,
   speaksFor: k === 0 ? ('short-circuit' as const) : null,
   weight: k === 0 ? 2 : -0.5,
 }));
@@ -60,14 +59,7 @@ function runs(): RunView[] {
 }
 
 /** Every text of the words, with the path to it. */
-function texts({
-  titles,
-  notClear,
-  time,
-  shape,
-  place,
-  reasons,
-}: PictureWords): Map<string, string> {
+function texts({ titles, notClear, time, shape, place, reasons }: Words): Map<string, string> {
   const found = new Map<string, string>();
   // Reads as "2" where a text or number is wanted, and as a list where a list is.
   const two = ['2'];
@@ -85,7 +77,7 @@ describe.each(OTHERS)('the pictures in $lang', (words) => {
   // Rejects a word that was added in English and copied into the other language.
   it('have a text of their own for every English one', () => {
     const own = texts(words);
-    const same = [...texts(ENGLISH_PICTURES)].filter(([path, text]) => own.get(path) === text);
+    const same = [...texts(ENGLISH)].filter(([path, text]) => own.get(path) === text);
     expect(same).toEqual([]);
     expect(own.size).toBeGreaterThan(90);
   });
@@ -93,9 +85,9 @@ describe.each(OTHERS)('the pictures in $lang', (words) => {
   // Rejects a picture, caption, table or label that takes its words from anywhere but the words.
   it('show no English word', () => {
     for (const run of runs()) {
-      const english = textsOf(runPictures(run, ENGLISH_PICTURES));
+      const english = textsOf(runPictures(run, ENGLISH));
       expect(english.length).toBeGreaterThan(20);
-      expect(englishLeft(english, textsOf(runPictures(run, words)))).toEqual([]);
+      expect(textsOf(runPictures(run, words)).flatMap(englishIn)).toEqual([]);
     }
   });
 
@@ -107,8 +99,7 @@ describe.each(OTHERS)('the pictures in $lang', (words) => {
         evidence: evidence!,
       };
       for (const timeS of [0.5, MADE.firstShortS + 0.002, 5, 9.5, 11.5]) {
-        const english = readoutAt(run, timeS, 1, ENGLISH_PICTURES);
-        expect(englishLeft([english], [readoutAt(run, timeS, 1, words)])).toEqual([]);
+        expect(englishIn(readoutAt(run, timeS, 1, words))).toEqual([]);
       }
     }
   });
@@ -122,7 +113,7 @@ describe.each(OTHERS)('the pictures in $lang', (words) => {
 describe('the German pictures', () => {
   it('write numbers with a comma and draw the same as the English ones', () => {
     const [run] = runs();
-    const english = runPictures(run!, ENGLISH_PICTURES);
+    const english = runPictures(run!, ENGLISH);
     const german = runPictures(run!, GERMAN);
     const shapes = (markup: string) => markup.match(/ d="[^"]+"/g);
     // The places of the key go by the length of its words.
@@ -135,8 +126,9 @@ describe('the German pictures', () => {
   // A sentence of a later version, an unknown source: shown as it is, and marked for screen readers.
   it('keep what they do not know as it is, marked as English', () => {
     const [run] = runs();
-    run!.result.reasons[0]!.feature = 'ofALaterVersion';
+    const [reason] = run!.result.reasons;
+    run!.result.reasons[0] = { ...reason!, code: 'of-a-later-version', text: 'something: 50 Hz' };
     const markup = runPictures(run!, GERMAN);
-    expect(markup).toContain('<span lang="en">shorts with transfer a second: 50 Hz</span>');
+    expect(markup).toContain('<span lang="en">something: 50 Hz</span>');
   });
 });
