@@ -196,7 +196,7 @@ function make(what) {
   const { stdout, stderr, status } = spawnSync(
     process.execPath,
     ['bin/arc-transfer.js', ...command[1].split(' ')],
-    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
+    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1', LC_ALL: 'C' } },
   );
   if (status !== 0) throw new Error(`arc-transfer ${command[1]} ended with ${status}: ${stderr}`);
   return `\`\`\`text\n$ arc-transfer ${command[1]}\n${stdout.trimEnd()}\n\`\`\``;

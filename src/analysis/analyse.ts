@@ -7,11 +7,12 @@ import {
 } from '../core/index.js';
 import type { ExtractorSummary, FeatureExtractor } from '../features/index.js';
 import { type Made, message } from '../messages/index.js';
-import { type Model, modelFingerprint, parseModel } from '../model/index.js';
+import { type Model, modelFingerprint } from '../model/index.js';
 import type { Recording } from '../recording/index.js';
 import { crossCheck } from '../setup/check/index.js';
 import type { Setup } from '../setup/index.js';
 import { extractorFor } from './extractor-for.js';
+import { type LoadModel, modelFor } from './model-for.js';
 import { Pipeline, type PipelineEvent } from './pipeline.js';
 import { CAUTION_MESSAGES, CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
 import type { Settings } from './settings.js';
@@ -24,8 +25,8 @@ export interface AnalyseOptions {
   /** The set-up as stated; it is compared with the verdict and cannot reach it. */
   setup: Setup;
   settings: Settings;
-  /** The model document for a feature set (`sound`, `voltage`, `voltage-current`, `current`). */
-  loadModel: (featureSet: string) => Promise<unknown>;
+  /** Models from elsewhere; those that come with the package unless told. */
+  loadModel?: LoadModel | undefined;
   /** How the recording is called in the result. */
   path: string;
   sha256: string | null;
@@ -43,7 +44,7 @@ export interface AnalyseOptions {
  */
 export async function analyse(recording: Recording, options: AnalyseOptions): Promise<Result> {
   const extractor = options.extractor ?? extractorFor(recording);
-  const model = parseModel(await options.loadModel(extractor.featureSet.id), extractor.featureSet);
+  const model = await modelFor(extractor.featureSet, options.loadModel);
   // Now and not at the end: live, somebody waits for the end.
   modelFingerprint(model);
   const pipeline = new Pipeline(extractor, recording.sampleRateHz, model, options.settings);

@@ -17,7 +17,7 @@ export type { IntervalOutcome } from './interval-judge.js';
 export {
   type AlarmChange,
   DepartureWatch,
-  type Expectation,
+  type WantedMode,
 } from './live/live-alarm.js';
 export { type BeliefEvent, LiveBeliefs } from './live/live-beliefs.js';
 export type { LiveFormat } from './live/live-format.js';

@@ -1,4 +1,4 @@
-import { ElectricalEvidence } from './trace-evidence.js';
+import { TraceArcEvidence } from './trace-evidence.js';
 import { DEFAULT_GATE_SETTINGS, type TraceArcSettings } from './trace-settings.js';
 import { planTicks, type TickPlan } from './trace-ticks.js';
 
@@ -30,7 +30,7 @@ export class TraceArcDetector {
   readonly #settings: TraceArcSettings;
   readonly #hasVoltage: boolean;
   readonly #hasCurrent: boolean;
-  readonly #evidence: ElectricalEvidence;
+  readonly #evidence: TraceArcEvidence;
   readonly #levels = new Float64Array(512);
   #tick = 0;
   #candidate = -1;
@@ -49,7 +49,7 @@ export class TraceArcDetector {
     this.#settings = settings;
     this.#hasVoltage = has.voltage;
     this.#hasCurrent = has.current;
-    this.#evidence = new ElectricalEvidence(this.plan, has, settings);
+    this.#evidence = new TraceArcEvidence(this.plan, has, settings);
   }
 
   /** Oldest tick that a coming start could still reach back to. */

@@ -5,7 +5,7 @@ import { CombVariance, type TickPlan } from './trace-ticks.js';
 const FINE_TICK = 4;
 
 /** Fluctuation that an arc shows and hum, ramps, offsets and sensor noise do not. */
-export class ElectricalEvidence {
+export class TraceArcEvidence {
   readonly #voltage: readonly CombVariance[];
   readonly #current: readonly CombVariance[];
   readonly #settings: TraceArcSettings;

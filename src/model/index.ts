@@ -15,7 +15,7 @@ export {
 } from './calibration.js';
 export { Classifier, type WindowJudgement } from './classifier.js';
 export { type LinearScorer, standardise } from './linear-scorer.js';
-export { MODEL_SCHEMA_VERSION, type Model, modelSchema, parseModel } from './model-document.js';
+export { checkFit, MODEL_SCHEMA_VERSION, type Model } from './model-document.js';
 export { modelFingerprint } from './model-fingerprint.js';
 export { type Novelty, noveltyDistance } from './novelty.js';
 export { centred, runScores } from './run-scores.js';

@@ -1,6 +1,5 @@
 import * as z from 'zod/mini';
 import { MODES } from '../core/index.js';
-import { paramsSchema } from '../messages/schema.js';
 import { POLARITIES, SOURCE_KINDS, VOLTS_AT } from './choices.js';
 import type { Gas } from './gas.js';
 import { WIRE_MATERIALS } from './wire-words.js';
@@ -31,7 +30,13 @@ export const setupSchema = z.object({
   travelSpeedMmPerMin: number,
   plateMm: number,
   /** Readings that took the common meaning of the user's words. */
-  notes: z.array(z.object({ code: z.string(), message: z.string(), params: paramsSchema })),
+  notes: z.array(
+    z.object({
+      code: z.string(),
+      message: z.string(),
+      params: z.optional(z.record(z.string(), z.unknown())),
+    }),
+  ),
   /** Keys the user stated as unknown. */
   unknown: z.array(z.string()),
 });

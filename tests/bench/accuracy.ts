@@ -9,7 +9,7 @@ import { createRandom } from '../../src/core/index.js';
 import { loadShippedModel } from '../../src/files/shipped-models.js';
 import { NON_ARC_SOUNDS, simulateNonArc } from '../../src/lab/simulate/index.js';
 import { SHIPPED_RECIPE } from '../../src/lab/train/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { drawPair } from '../support/drawn-pair.js';
 import { CHANNELS, type Kind } from '../support/judge.js';
 

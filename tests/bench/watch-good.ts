@@ -19,7 +19,7 @@ import {
 } from '../../src/analysis/index.js';
 import { createRandom, MODES, type Mode } from '../../src/core/index.js';
 import { concat } from '../../src/dsp/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { parseSetup } from '../../src/setup/index.js';
 import {
   type Cell,

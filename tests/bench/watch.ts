@@ -23,7 +23,7 @@ import {
   simulateArc,
   simulateSound,
 } from '../../src/lab/simulate/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { parseSetup } from '../../src/setup/index.js';
 
 const RUNS = Number(process.argv[2] ?? 6);

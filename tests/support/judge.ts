@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { defaultSettings, extractorFor, Pipeline } from '../../src/analysis/index.js';
 import { concat } from '../../src/dsp/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { bufferSource, openRecording } from '../../src/recording/index.js';
 
 const ROOT = join(import.meta.dirname, '../..');

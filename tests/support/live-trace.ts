@@ -7,7 +7,7 @@ import {
   LiveStream,
 } from '../../src/analysis/index.js';
 import { concat } from '../../src/dsp/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { bufferSource, openRecording, type Recording } from '../../src/recording/index.js';
 import { parseSetup } from '../../src/setup/index.js';
 

@@ -1,10 +1,10 @@
 import { ArcError, type ArcInterval } from '../../core/index.js';
 import { because, type Verdict } from '../../judge/index.js';
 import { message } from '../../messages/index.js';
-import { parseModel } from '../../model/index.js';
 import type { Recording } from '../../recording/index.js';
 import { buildResult } from '../analyse.js';
 import { extractorFor } from '../extractor-for.js';
+import { modelFor } from '../model-for.js';
 import { Pipeline } from '../pipeline.js';
 import type { Result } from '../result/index.js';
 import { judgeBoth } from './both-judge.js';
@@ -125,7 +125,7 @@ function apart(heard: Verdict, seen: Verdict): Verdict {
 
 async function read(recording: Recording, options: AnalyseBothOptions): Promise<HeardSource> {
   const source = extractorFor(recording);
-  const model = parseModel(await options.loadModel(source.featureSet.id), source.featureSet);
+  const model = await modelFor(source.featureSet, options.loadModel);
   const pipeline = new Pipeline(source, recording.sampleRateHz, model, options.settings);
   const sound = recording.kind === 'sound' ? new SoundSeries(recording.sampleRateHz) : null;
   const trace = new TraceSeries(recording.sampleRateHz);

@@ -3,7 +3,7 @@ import type { LiveBelief } from './live-mode.js';
 import { allowFor, type ModeBias } from './reference-welds.js';
 
 /** What counts as leaving the expected mode. All times s. */
-export interface Expectation {
+export interface WantedMode {
   mode: Mode;
   /** Departures up to this long are passed over, and a return this long ends one. */
   tolerateS: number;
@@ -46,7 +46,7 @@ const UNCLEAR_S = 5;
  * This is quality watching, no safety function.
  */
 export class DepartureWatch {
-  #expectation: Expectation | null;
+  #expectation: WantedMode | null;
   readonly #craterMaskS: number;
   readonly #modeBias: ModeBias | null;
   #out = false;
@@ -63,7 +63,7 @@ export class DepartureWatch {
    * its mode is the expected one.
    */
   constructor(
-    expectation: Expectation | null,
+    expectation: WantedMode | null,
     craterMaskS: number,
     modeBias: ModeBias | null = null,
   ) {
@@ -81,7 +81,7 @@ export class DepartureWatch {
   }
 
   /** Expects something else from now on, or nothing. */
-  expect(expectation: Expectation | null, timeS: number): AlarmChange[] {
+  expect(expectation: WantedMode | null, timeS: number): AlarmChange[] {
     const changes = this.#end(timeS, 'new-expectation');
     this.#expectation = expectation;
     return changes;

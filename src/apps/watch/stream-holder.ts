@@ -1,6 +1,6 @@
 import { extractorFor, type LiveEvent, type LiveFormat, LiveStream } from '../../analysis/index.js';
 import { loadShippedModel } from '../../files/shipped-models.js';
-import { parseModel } from '../../model/index.js';
+import { parseModel } from '../../model/parse/index.js';
 import type { WatchOptions } from './options.js';
 
 /** The stream between two breaks of the time base, and the time that runs on over them. */

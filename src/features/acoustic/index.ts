@@ -1,3 +1,4 @@
+export { hasClearLine, hasClearOnsets } from './clear-events.js';
 export { EnvelopeFrames } from './envelope-frames.js';
 export { SOUND_FEATURES } from './feature-set.js';
 export { FRAME_RATE_HZ, WINDOW_FRAMES } from './grid.js';

@@ -4,12 +4,12 @@ import { ChannelQuality, sampleRateFlags } from '../../recording/quality/index.j
 import type { ExtractorSummary } from '../extractor.js';
 import type { SlotPlan } from './decimation.js';
 import { ProgrammeVotes } from './programme.js';
-import { RunFigures } from './run-figures.js';
+import { RunTally } from './run-tally.js';
 
 /** What a feature extractor counts for its summary: of the whole recording, or of one arc interval of a stream. */
 export class ExtractorTally {
   readonly quality: ChannelQuality[];
-  readonly run: RunFigures;
+  readonly run: RunTally;
   readonly votes = new ProgrammeVotes();
   arcIntervals = 0;
   readonly #rateHz: number;
@@ -18,7 +18,7 @@ export class ExtractorTally {
 
   constructor(plan: SlotPlan, rateHz: number, has: { voltage: boolean; current: boolean }) {
     this.#rateHz = rateHz;
-    this.run = new RunFigures(plan, has);
+    this.run = new RunTally(plan, has);
     const names = (['voltage', 'current'] as const).filter((name) => has[name]);
     this.quality = names.map((name) => new ChannelQuality(name, rateHz));
   }

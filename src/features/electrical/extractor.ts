@@ -2,11 +2,11 @@ import { ArcError } from '../../core/index.js';
 import { TraceArcDetector } from '../../detect/index.js';
 import type { ExtractorSummary, FeatureExtractor } from '../extractor.js';
 import type { ExtractorEvent, FeatureSet } from '../vector.js';
-import { ArcInterval } from './arc-interval.js';
 import { planSlots, type SlotPlan } from './decimation.js';
 import { checkOptions, type ElectricalExtractorOptions } from './extractor-options.js';
 import { ExtractorTally } from './extractor-tally.js';
 import { electricalFeatureSet } from './feature-sets.js';
+import { IntervalSlots } from './interval-slots.js';
 import { SampleStore } from './sample-store.js';
 
 /** Samples taken in one go, so that one large push needs no more memory than many small ones. */
@@ -36,7 +36,7 @@ class ElectricalExtractor implements FeatureExtractor {
   readonly #voltageAt: number;
   readonly #currentAt: number;
   #tally: ExtractorTally;
-  #arcInterval: ArcInterval | null = null;
+  #arcInterval: IntervalSlots | null = null;
   #samples = 0;
   #ticked = 0;
   #flushed = false;
@@ -142,7 +142,7 @@ class ElectricalExtractor implements FeatureExtractor {
     const tick = this.#gate.plan.samples;
     const sample = this.#firstBurning(this.#gate.startTick * tick);
     const open = sample <= 2 * tick;
-    this.#arcInterval = new ArcInterval(
+    this.#arcInterval = new IntervalSlots(
       sample,
       this.#plan,
       this.featureSet,

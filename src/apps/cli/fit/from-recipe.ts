@@ -25,10 +25,7 @@ export async function fitFromRecipe(flags: FitFlags): Promise<void> {
   const recipe = flags['recipe'] === 'small' ? SMALL_RECIPE : SHIPPED_RECIPE;
   const workers = workersOf(flags['workers'] as string | undefined);
   const sets = chosenSets(flags['set']);
-  const reference = JSON.parse(
-    await readFile(packageFile('fixtures/training/sounds-without-arc.json'), 'utf8'),
-  );
-  const real = unpackReference(reference, SOUND_FEATURES);
+  const real = unpackReference(await readReference(), SOUND_FEATURES);
   const drawn = await drawRuns(recipe, workers, sayProgress);
   await mkdir(folder, { recursive: true });
   const write = async (name: string, document: unknown): Promise<void> => {
@@ -79,4 +76,20 @@ function chosenSets(names: string | boolean | undefined): (keyof TrainingSets)[]
 function sayProgress(done: number, total: number): void {
   const step = Math.ceil(total / 50);
   if (done % step === 0 || done === total) process.stderr.write(`${done} of ${total} simulated\n`);
+}
+
+const REFERENCE = 'fixtures/training/sounds-without-arc.json';
+
+/** Windows of real sounds without an arc: they stand in a clone and are left out of the package. */
+async function readReference(): Promise<unknown> {
+  const text = await readFile(packageFile(REFERENCE), 'utf8').catch((cause: unknown) => {
+    throw new ArcError({
+      code: 'needs-clone',
+      what: `"${REFERENCE}" is not part of the installed package.`,
+      expected: 'a clone of the repository, which holds it',
+      todo: 'Run fit --recipe in a clone, or fit --from your own labelled recordings.',
+      cause,
+    });
+  });
+  return JSON.parse(text);
 }

@@ -77,9 +77,9 @@ const PAGE: PageWords = {
     'Einmal je Kabine eintippen; sie wird auf diesem Gerät gemerkt. Sie wird mit dem Urteil verglichen und ändert es nie.',
   setupMore: 'Mehr zur Einstellung',
   fields: {
-    wireDiameter: { label: 'Drahtdurchmesser', hint: '0.9 mm' },
+    wireDiameter: { label: 'Drahtdurchmesser', hint: '0,9 mm' },
     gas: { label: 'Schutzgas', hint: 'Ar+18CO2' },
-    setVoltage: { label: 'Eingestellte Spannung', hint: '18.5 V' },
+    setVoltage: { label: 'Eingestellte Spannung', hint: '18,5 V' },
     wireFeed: { label: 'Drahtvorschub', hint: '5 m/min' },
     expect: { label: 'Gewünschte Lichtbogenart', hint: '' },
     wireMaterial: { label: 'Drahtwerkstoff', hint: '' },

@@ -111,8 +111,9 @@ function gaps(
     parts.push(
       el('rect', { class: 'no-arc', x: from, y: 2, width: to - from, height: span.bottom - 4 }),
     );
-    // The names of the tracks stand at the left edge.
-    if (to - from > (from > span.left + 60 ? 44 : 130))
+    // About as wide as its letters; the names of the tracks stand at the left edge.
+    const needed = 8 + 6 * words.time.noArc.length;
+    if (to - from > (from > span.left + 60 ? needed : needed + 86))
       parts.push(text(to - 5, 14, words.time.noArc, { class: 'tick', 'text-anchor': 'end' }));
   }
   return parts.join('');

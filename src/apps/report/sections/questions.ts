@@ -80,6 +80,9 @@ export function cautionBox(cautions: readonly LocalizedText[], words: Words): st
 
 function evidence(title: string, points: readonly LocalizedText[], words: Words): string {
   if (points.length === 0) return '';
-  const said = points.map((one) => localizedHtml(one, words)).join('; ');
+  // The points are sentences or parts of one; together they are one sentence.
+  const said = points
+    .map(({ text, lang }) => localizedHtml({ text: text.replace(/\.$/, ''), lang }, words))
+    .join('; ');
   return `<div class="because">${title}: ${said}.</div>`;
 }

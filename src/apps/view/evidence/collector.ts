@@ -3,7 +3,7 @@ import type { Result } from '../../../analysis/result/index.js';
 import { MODES, type Mode } from '../../../core/index.js';
 import type { Recording } from '../../../recording/index.js';
 import { CloseUps } from './close-ups.js';
-import { ElectricalEvidence } from './electrical-evidence.js';
+import { TraceEvidence } from './electrical-evidence.js';
 import type { EventKind } from './event-tally.js';
 import { MinMaxTrace } from './min-max-trace.js';
 import { PlaybackBuffer } from './playback-buffer.js';
@@ -17,7 +17,7 @@ const TRACE_BINS = 131_072;
 const CLOSE_UP_S = 0.25;
 const MOST_CLOSE_UPS = 12;
 /** Height over the floor from which an event line of sound counts as standing clear. */
-const CLEAR_LINE = 12;
+const DRAWN_LINE = 12;
 
 type Source = Pick<Recording, 'kind' | 'sampleRateHz' | 'channels'>;
 
@@ -30,7 +30,7 @@ export class EvidenceCollector {
   readonly #traces: MinMaxTrace[];
   readonly #closeUps: CloseUps;
   readonly #sound: SoundParts | null;
-  readonly #electrical: ElectricalEvidence | null;
+  readonly #electrical: TraceEvidence | null;
   #windows: VectorSeries | undefined;
   #firstWindow = { startS: 0, endS: 0 };
   #hopS = 0;
@@ -49,7 +49,7 @@ export class EvidenceCollector {
       channels: channels.length,
     });
     this.#sound = kind === 'sound' ? new SoundParts(sampleRateHz) : null;
-    this.#electrical = kind === 'sound' ? null : new ElectricalEvidence(sampleRateHz, channels);
+    this.#electrical = kind === 'sound' ? null : new TraceEvidence(sampleRateHz, channels);
   }
 
   push(channels: readonly Float64Array[]): void {
@@ -67,7 +67,7 @@ export class EvidenceCollector {
     if (event.type !== 'window') return;
     const { window, judgement } = event;
     const line = window.sound;
-    const clear = line !== undefined && line.lineProminence >= CLEAR_LINE;
+    const clear = line !== undefined && line.lineProminence >= DRAWN_LINE;
     const row = Float64Array.of(...judgement.probabilities, clear ? line.lineHz : Number.NaN);
     if (!this.#waiting && !this.#windows) {
       this.#firstWindow = { startS: window.startS, endS: window.endS };

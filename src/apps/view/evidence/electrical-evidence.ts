@@ -9,7 +9,7 @@ type ArcIntervals = readonly { startS: number; endS: number }[];
 /** A slot of 50 ms in which nothing moves more than this (V, or A without a voltage) holds no arc. */
 const STILL = 1;
 /** Shorts, drops, levels and spectra of a voltage and/or current, slot after slot of about 50 ms. */
-export class ElectricalEvidence {
+export class TraceEvidence {
   readonly #plan: SlotPlan;
   #analyser: SlotAnalyser;
   #analyserFrom = 0;

@@ -1,7 +1,7 @@
 import { defaultSettings, extractorFor, Pipeline } from '../../../analysis/index.js';
 import type { ArcInterval } from '../../../core/index.js';
 import type { FeatureSet, FeatureWindow } from '../../../features/index.js';
-import { parseModel } from '../../../model/index.js';
+import { parseModel } from '../../../model/parse/index.js';
 import type { Recording } from '../../../recording/index.js';
 
 /** A recording reduced to what fitting needs. */

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { defaultSettings } from '../../../../src/analysis/index.js';
-import { cutStretches } from '../../../../src/apps/label/clip-cut.js';
+import { cutParts } from '../../../../src/apps/label/clip-cut.js';
 import { fileHash, fileKey } from '../../../../src/apps/label/file-key.js';
 import { labelInputs } from '../../../../src/apps/label/inputs.js';
 import { readLabelOptions } from '../../../../src/apps/label/label-options.js';
@@ -191,7 +191,7 @@ describe('progress', () => {
   });
 });
 
-describe('cutStretches', () => {
+describe('cutParts', () => {
   it('cuts the samples of each stretch across blocks, and what there is of one beyond the end', async () => {
     const blocks = async function* () {
       for (let start = 0; start < 100; start += 30) {
@@ -210,7 +210,7 @@ describe('cutStretches', () => {
       notes: [],
       blocks,
     };
-    const wavs = await cutStretches(recording, [
+    const wavs = await cutParts(recording, [
       { startS: 2.5, endS: 6.5 },
       { startS: 9, endS: 12 },
       { startS: 11, endS: 12 },

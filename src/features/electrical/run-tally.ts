@@ -1,4 +1,4 @@
-import type { RunFigures as Figures } from '../extractor.js';
+import type { RunFigures } from '../extractor.js';
 import type { SlotPlan } from './decimation.js';
 import { judgeDrops } from './drop-rate.js';
 import type { IncipientRule } from './incipient.js';
@@ -14,7 +14,7 @@ export const EDGE_S = 0.3;
  * Figures of the steady part of a run. A slot counts only once enough of the arc interval has followed it, so
  * a few slots are held back; nothing else grows.
  */
-export class RunFigures {
+export class RunTally {
   readonly events: RunEvents;
   readonly #plan: SlotPlan;
   readonly #edge: number;
@@ -50,8 +50,8 @@ export class RunFigures {
   }
 
   /** Null where a figure is not shown. */
-  figures(): Figures {
-    const raw: Figures = {
+  figures(): RunFigures {
+    const raw: RunFigures = {
       steadyTimeS: this.#counted * this.#plan.seconds,
       ...this.#voltage?.figures(),
       ...this.events.figures(),

@@ -2,16 +2,16 @@ import type { FeatureSet, FeatureWindow } from '../vector.js';
 import { arcCurrent, currentWindow, jointMeasures } from './current-window.js';
 import type { SlotPlan } from './decimation.js';
 import { type ProgrammeVotes, windowProgramme } from './programme.js';
-import type { RunFigures } from './run-figures.js';
+import type { RunTally } from './run-tally.js';
 import { type Slot, SlotAnalyser } from './slot-analyser.js';
 import { type Measures, type VoltageWindow, voltageWindow } from './voltage-window.js';
 
 /** One arc interval: slots in, a feature window a hop out. */
-export class ArcInterval {
+export class IntervalSlots {
   readonly startSample: number;
   readonly #plan: SlotPlan;
   readonly #set: FeatureSet;
-  readonly #run: RunFigures;
+  readonly #run: RunTally;
   readonly #votes: ProgrammeVotes;
   readonly #analyser: SlotAnalyser;
   readonly #slots: Slot[] = [];
@@ -21,7 +21,7 @@ export class ArcInterval {
     startSample: number,
     plan: SlotPlan,
     set: FeatureSet,
-    run: RunFigures,
+    run: RunTally,
     votes: ProgrammeVotes,
   ) {
     this.startSample = startSample;
