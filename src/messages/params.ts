@@ -17,6 +17,7 @@ import type { SignParams } from './rooms/signs.js';
 import type { StepParams } from './rooms/steps.js';
 import type { SuspicionParams } from './rooms/suspicions.js';
 import type { VerdictParams } from './rooms/verdict.js';
+import type { WatchParams } from './rooms/watch.js';
 
 /** The params of every sentence, by its code. */
 export interface MessageParams
@@ -40,7 +41,8 @@ export interface MessageParams
     StepParams,
     LiveParams,
     DoubtParams,
-    CompareParams {}
+    CompareParams,
+    WatchParams {}
 
 export type MessageCode = keyof MessageParams;
 export type ParamsOf<C extends MessageCode> = MessageParams[C];

@@ -1,4 +1,5 @@
 import { ArcError, isArcError, MODES } from '../../core/index.js';
+import { message } from '../../messages/index.js';
 import { readLanguage } from '../terminal/flags/language-flag.js';
 import { lookOf } from '../terminal/look.js';
 import { stdoutIsOpen, writeOut } from '../terminal/output.js';
@@ -100,7 +101,10 @@ async function expectByBroker(
 ): Promise<void> {
   try {
     const program = options.programs.get(text);
-    await session.expect(program === undefined ? expected(text) : program, 'told by the broker');
+    await session.expect(
+      program === undefined ? expected(text) : program,
+      message('watch-told-by', { by: 'broker' }),
+    );
   } catch (error) {
     say(`MQTT: ${sayShort(error)}`);
   }

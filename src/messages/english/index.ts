@@ -19,6 +19,7 @@ import { SIGNS } from './signs.js';
 import { STEPS } from './steps.js';
 import { SUSPICIONS } from './suspicions.js';
 import { VERDICT } from './verdict.js';
+import { WATCH } from './watch.js';
 import { ENGLISH_WORDS } from './words.js';
 
 /** English: the language of the texts that stand in documents. */
@@ -44,4 +45,5 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...LIVE,
   ...DOUBTS,
   ...COMPARE,
+  ...WATCH,
 });

@@ -19,6 +19,7 @@ import { SIGNS } from './signs.js';
 import { STEPS } from './steps.js';
 import { SUSPICIONS } from './suspicions.js';
 import { VERDICT } from './verdict.js';
+import { WATCH } from './watch.js';
 import { GERMAN_WORDS } from './words.js';
 
 /** German, as a welding instructor writes it. */
@@ -44,4 +45,5 @@ export const GERMAN: Language = language(GERMAN_WORDS, {
   ...LIVE,
   ...DOUBTS,
   ...COMPARE,
+  ...WATCH,
 });

@@ -193,6 +193,7 @@ const REASONS: ReasonWords = {
 /** What the evidence names, by its English name. */
 const NAMES: Readonly<Record<string, string>> = {
   sound: 'Ton',
+  time: 'Zeit',
   voltage: 'Spannung',
   current: 'Strom',
   'of full scale': 'vom Vollausschlag',

@@ -1,5 +1,5 @@
-import type { Paint, Words } from '../../view/index.js';
-import type { Observer, WatchEvent } from '../events.js';
+import { type Paint, tell, type Words } from '../../view/index.js';
+import type { Observer, WatchEvent, Why } from '../events.js';
 import { clock } from '../words.js';
 
 /** One plain line a happening; provisional modes only where nothing surer is known yet. */
@@ -19,6 +19,7 @@ export function lineView(
 /** An event in words; undefined for what a line need not say. The mark before it is a shape, not only a colour. */
 export function sayEvent(event: WatchEvent, paint: Paint, words: Words): string | undefined {
   const { watch, numbers } = words;
+  const why = (one: Why): string => tell(one.why, one.whyMessage, words).text;
   switch (event.event) {
     case 'source':
       return watch.source(event.name, event.channels, event.rateHz);
@@ -33,17 +34,17 @@ export function sayEvent(event: WatchEvent, paint: Paint, words: Words): string 
     case 'not-a-weld':
       return paint.dim(`  ${watch.notAWeld(clock(event.startS))}`);
     case 'signal-lost':
-      return paint.warn(`~ ${watch.signalLost(event.why)}`);
+      return paint.warn(`~ ${watch.signalLost(why(event))}`);
     case 'signal-back':
       return `~ ${watch.signalBack}`;
     case 'gap': {
       const lostS = event.lostS === null ? '' : numbers.decimal(event.lostS.toFixed(3));
-      return paint.warn(`~ ${watch.gap(event.why, lostS)}`);
+      return paint.warn(`~ ${watch.gap(why(event), lostS)}`);
     }
     case 'expect':
-      return `  ${watch.expect(event.mode && words.sentences.write.mode(event.mode), event.why)}`;
+      return `  ${watch.expect(event.mode && words.sentences.write.mode(event.mode), why(event))}`;
     case 'note':
-      return `  ${event.text}`;
+      return `  ${tell(event.text, event.textMessage, words).text}`;
     case 'end':
       return sayEnd(event, words);
     default:
