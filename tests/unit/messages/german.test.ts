@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { MODES } from '../../../src/core/index.js';
 import { GERMAN_MODES } from '../../../src/messages/german/glossary.js';
@@ -49,13 +50,30 @@ describe('the German catalogue', () => {
     expect(missing).toEqual([]);
   });
 
-  it('names every thing by one term', () => {
+  it('names every thing by one term, and uses every term', () => {
     const all = both.map(({ german }) => german).join('\n');
-    for (const { never } of Object.values(GERMAN_TERMS))
+    for (const { german, never } of Object.values(GERMAN_TERMS)) {
       for (const other of never) expect(all).not.toContain(other);
-    // A term that no sentence uses is no term of this catalogue.
+      // Its last word, since those before it change their endings.
+      const word = german
+        .replace(/ \(WPS\)$/, '')
+        .split(' ')
+        .at(-1)!;
+      expect(all).toContain(word);
+    }
     for (const mode of MODES) expect(all).toContain(GERMAN_MODES[mode]);
   });
+
+  // Rejects a heading of the page or the report that calls a thing by another name than the sentences do.
+  it.each(['src/apps/view/words/german.ts', 'src/apps/page/words/german.ts'])(
+    'agrees in its terms with %s',
+    (file) => {
+      const words = readFileSync(file, 'utf8');
+      for (const { never } of Object.values(GERMAN_TERMS))
+        for (const other of never) expect(words).not.toContain(other);
+      expect(words).not.toMatch(/Vorschubgerät(?<!Drahtvorschubgerät)/);
+    },
+  );
 
   // Both cautions of a verdict and of advice, with every hazard that the English ones name.
   it('keeps the cautions at full force', () => {

@@ -192,7 +192,8 @@ const PAGE: PageWords = {
     'Das Mikrofon wird roh verlangt: Pegelregelung, Rauschunterdrückung und Echounterdrückung aus. Was der Browser wirklich anwandte, steht bei jedem Versuch.',
   ],
   skip: 'Zum Inhalt',
-  foreign: 'Einzelne Sätze stehen auf Englisch, wie sie das Ergebnis festhält.',
+  foreign:
+    'Versuche, die mit einer älteren Fassung dieser Seite beurteilt wurden, zeigen einzelne Sätze auf Englisch.',
 };
 
 /** German. */

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { runPage, runPictures } from '../../../../src/apps/report/index.js';
+import {
+  compareSection,
+  indexEntry,
+  indexPage,
+  runPage,
+  runPictures,
+} from '../../../../src/apps/report/index.js';
 import { GERMAN, NO_PAINT, terminalText } from '../../../../src/apps/view/index.js';
 import { englishIn, textsOf } from '../../../support/english-words.js';
 import { shippedView } from '../../../support/shipped-view.js';
@@ -13,13 +19,13 @@ const SETUP = {
 };
 
 /** What stands in every language as it is: ids of models, feature sets and settings, and the card. */
-function shownOf(page: string, name: string): string[] {
-  const rest = page
+function shownOf(page: string, ...names: readonly string[]): string[] {
+  const rest = names
+    .reduce((text, name) => text.replaceAll(name, ''), page)
     .replace(/<style>[\s\S]*?<\/style>/, '')
     .replace(/<script[\s\S]*?<\/script>/g, '')
     .replace(/<dl[\s\S]*?<\/dl>/g, '')
     .replace(/<li>(?:read|features|arc|classify): /g, '<li>')
-    .replaceAll(name, '')
     .replaceAll(/\b[a-z-]+ Fassung/g, 'Fassung')
     .replaceAll(/arc-transfer(?: (?:sound|voltage-current|voltage))?/g, '');
   return textsOf(rest);
@@ -52,3 +58,16 @@ describe.each(['short-circuit.csv', 'globular.csv', 'pulsed-spray.csv', 'spray.w
     });
   },
 );
+
+describe('two runs in German', () => {
+  it('stand side by side on a page without an English word', async () => {
+    const names = ['short-circuit.csv', 'globular.csv'];
+    const views = await Promise.all(names.map((name) => shippedView(name, SETUP)));
+    const pair = compareSection(views[0]!, views[1]!, GERMAN);
+    const entries = views.map((view, k) => indexEntry(view, `${k}.html`));
+    const page = indexPage(entries, pair, GERMAN);
+    expect(page).toContain('Nebeneinander, mit gleichen Achsen');
+    expect(shownOf(page, ...names).flatMap(englishIn)).toEqual([]);
+    expect(page.match(/<span lang="en">/g)).toBeNull();
+  });
+});
