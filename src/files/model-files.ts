@@ -1,7 +1,7 @@
 import { open } from 'node:fs/promises';
 import { ArcError } from '../core/index.js';
 
-/** Largest model document that is read; a shipped one has about half a megabyte. */
+/** Largest model document that is read; a shipped one has one to two megabytes. */
 export const MODEL_MOST_BYTES = 32e6;
 /** Deepest nesting of lists and objects; a model needs six. */
 const MOST_DEPTH = 40;

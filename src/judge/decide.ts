@@ -19,7 +19,7 @@ export interface JudgedIntervals {
   arcIntervals: ArcInterval[];
   segments: Segment[];
   evidence: RunEvidence;
-  /** Highest arc score of the arc intervals, see `arc interval-gate.ts`. */
+  /** Highest arc score of the arc intervals, see `arc-classifier.ts`. */
   bestScore: number;
 }
 

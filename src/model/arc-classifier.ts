@@ -30,16 +30,13 @@ export function arcSignVector({ vector, startDb, stopDb }: ArcSigns): Float64Arr
 
 /**
  * Added for a leap of the level at either end: nothing up to the first height in dB, all from the second on.
- * The trees know the heights too, but part of what they learn from was cut without edges. On drawn arcs and drawn
- * sounds of kinds not seen, at 3 % of those, 0.5 to 1.5 let 50 % of the arcs pass, 0 let 47 % and 2 let 49 % (own
- * measurement, while such spans weighed about two thirds).
+ * The trees know the heights too, but part of what they learn from was cut without edges. Own choice.
  */
 const LEAP_DB = [8, 20] as const;
 const LEAP = 1;
 /**
  * Mean log10(kurtosis + 2) from which a sound is hardly an arc, and what that costs. Measured: dip transfer 6 to
- * 9, crackling fire 450 to 1,900 (10th to 90th percentile of clips) as excess kurtosis. Of drawn arcs it takes
- * 2 points in a hundred; without it a clip of fire that nothing was fitted on passed for an arc (own measurement).
+ * 9, crackling fire 450 to 1,900 (10th to 90th percentile of clips) as excess kurtosis. Own choice.
  */
 const IMPULSIVE_LOG_KURTOSIS = 2.6;
 const IMPULSIVE_COST = 6;

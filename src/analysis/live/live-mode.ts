@@ -29,10 +29,8 @@ interface Pace {
 /** For whole windows: two clear ones settle the steady belief. */
 const BY_WINDOWS: Pace = { quickWeight: 1, steadyWeight: 0.5, quickDwellS: 1 };
 /**
- * For the newest half seconds of sound, eight a second. On 192 drawn changes, not those of the measurement, the
- * provisional mode came after 0.50 s (median) and was wrong in 7.7 % of the time of steady arcs, against 0.89 s
- * and 8.8 % by windows; the confirmed one after 0.89 s and 5.3 %, against 1.40 s and 6.4 %. A dwell of 1 s was
- * as fast and changed its mind a quarter more often (own measurement, with an earlier model on easier sounds).
+ * For the newest half seconds of sound, eight a second: each repeats most of the one before, and a change is
+ * named from them sooner than from windows (`npm run bench -- watch`).
  */
 export const BY_NEWEST: Pace = { quickWeight: 0.7, steadyWeight: 0.35, quickDwellS: 2 };
 

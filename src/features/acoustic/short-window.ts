@@ -4,9 +4,7 @@ import { STEADY_WEIGHT, WindowFeatures, type WindowInput } from './window-featur
 /**
  * Features of the newest half second, for answers that may not wait for a whole window. It is laid down
  * twice, so that it fills a window: beats stay at their rates and spreads are those of the half second. The seam
- * is foreign, and the spectrum is an average of fewer frames, so a little less even. Scorers of whole windows
- * were right in 80.9 % of drawn half seconds and in 82.2 % of the windows they end (own
- * measurement, with an earlier model on easier sounds).
+ * is foreign, and the spectrum is an average of fewer frames, so a little less even.
  */
 export class ShortWindow {
   readonly #features: WindowFeatures;

@@ -74,7 +74,7 @@ const modelSchema: z.ZodMiniType<Model> = z.object({
     z.object({
       /** Arc score of a window. */
       scorer: scorerSchema,
-      /** Log-odds of a stretch from its signs, see `stretch-gate.ts`. */
+      /** Log-odds of a stretch from its signs, see `arc-classifier.ts`. */
       stretch: scorerSchema,
       calibration: calibrationSchema,
       /** Stretch score from which a mode may be named. */

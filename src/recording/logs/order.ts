@@ -19,7 +19,8 @@ export interface RowSorter {
 /**
  * Puts rows in order within a bounded window. Rows already in order pass through untouched.
  *
- * @param describeTime how a time is named in the error
+ * @param columns number of columns, time first
+ * @param fileName how the file is named in the error
  * @throws ArcError `out-of-order` when a row comes later than the window allows.
  */
 export function createRowSorter(columns: number, fileName: string): RowSorter {

@@ -7,9 +7,7 @@ import { arcIntervalOf, type TrackedInterval, type TrackedRun } from './track-ar
 /** Real recordings are few and count more. */
 const REAL_WEIGHT = 3;
 /**
- * Share of a recording's weight that goes to spans without edges, where arc intervals were found in it. On a quarter
- * of the drawn arcs, at 5 % of sounds of kinds not seen, 0.3 let 65 % pass, two thirds 63 % (own measurement, with
- * features that were not kept).
+ * Share of a recording's weight that goes to spans without edges, where arc intervals were found in it. Own choice.
  */
 const SPAN_SHARE = 0.3;
 
