@@ -50,6 +50,7 @@ export {
 } from './core/index.js';
 export {
   ENGLISH,
+  GERMAN,
   type Language,
   type Message,
   type MessageCode,

@@ -1,14 +1,10 @@
-interface Coded {
+/** A sentence of an error without its text. */
+export interface SentenceOfError {
   code: string;
   params: Record<string, unknown>;
 }
 
-/** What happened, what was expected (the end of "Expected …"), and what to do, in one sentence or more. */
-export interface ErrorSentences {
-  what: Coded;
-  expected: Coded;
-  todo: readonly Coded[];
-}
+type ErrorPart = 'what' | 'expected' | 'todo' | 'whole';
 
 /**
  * The one error type that users meet. It says what happened (with the value), what was expected,
@@ -23,16 +19,15 @@ export class ArcError extends Error {
   readonly expected: string;
   /** The next thing to try. */
   readonly todo: string;
-
-  /** The three sentences by their codes, so that they can be said in another language; null where they have none. */
-  readonly sentences: ErrorSentences | null;
+  /** The three, and the whole message, by code and params for other languages; see `messages`. */
+  readonly said: Readonly<Record<ErrorPart, SentenceOfError>> | undefined;
 
   constructor(parts: {
     code: string;
     what: string;
     expected: string;
     todo: string;
-    sentences?: ErrorSentences;
+    said?: Record<ErrorPart, SentenceOfError>;
     cause?: unknown;
   }) {
     super(`${parts.what} Expected ${parts.expected}. ${parts.todo}`, { cause: parts.cause });
@@ -41,7 +36,7 @@ export class ArcError extends Error {
     this.what = parts.what;
     this.expected = parts.expected;
     this.todo = parts.todo;
-    this.sentences = parts.sentences ?? null;
+    this.said = parts.said;
   }
 }
 

@@ -11,7 +11,7 @@ import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
 import type { RecordingParams } from './rooms/recording.js';
-import type { RefusalParams } from './rooms/refusals.js';
+import type { ExpectedParams, RefusalParams, RemedyParams } from './rooms/refusals.js';
 import type { SetupParams } from './rooms/setup.js';
 import type { SignParams } from './rooms/signs.js';
 import type { StepParams } from './rooms/steps.js';
@@ -31,7 +31,6 @@ export interface MessageParams
     SignParams,
     OtherParams,
     SetupParams,
-    RefusalParams,
     KnowledgeParams,
     ExpectParams,
     CheckParams,
@@ -42,6 +41,9 @@ export interface MessageParams
     LiveParams,
     DoubtParams,
     CompareParams,
+    RefusalParams,
+    ExpectedParams,
+    RemedyParams,
     WatchParams {}
 
 export type MessageCode = keyof MessageParams;

@@ -1,4 +1,5 @@
-import { ArcError, type Mode } from '../core/index.js';
+import { MODES, type Mode } from '../core/index.js';
+import { type ChoiceName, message, refuse } from '../messages/index.js';
 
 export const POLARITIES = ['dcep', 'dcen', 'ac'] as const;
 export type Polarity = (typeof POLARITIES)[number];
@@ -46,11 +47,10 @@ const asIs = <T extends string>(words: readonly T[]): Readonly<Record<string, T>
 export function parseExpectedMode(raw: string): Mode {
   const text = raw.trim().toLowerCase().replaceAll(/[ _]/gu, '-');
   if (/rotat|buried|stream|^b$/u.test(text)) {
-    throw new ArcError({
-      code: 'unsupported-mode',
-      what: `The wanted mode "${raw}" is not one this tool names.`,
-      expected: 'short-circuit, globular, spray, pulsed-spray, or unknown',
-      todo: 'Rotating spray and a buried arc are answered with "unsure", never with a label.',
+    throw refuse('unsupported-mode', {
+      what: message('mode-not-given', { stated: raw }),
+      expected: message('expected-choice', { choices: [...MODES] }),
+      todo: message('unsure-never-label'),
     });
   }
   return choose('wanted mode', raw, text, MODE_WORDS);
@@ -69,7 +69,7 @@ export function parseSourceKind(raw: string): SourceKind {
 }
 
 function choose<T extends string>(
-  name: string,
+  name: ChoiceName,
   raw: string,
   text: string,
   words: Readonly<Record<string, T>>,
@@ -80,10 +80,13 @@ function choose<T extends string>(
   const near = Object.keys(words).find(
     (word) => text.length > 2 && word.startsWith(text.slice(0, 3)),
   );
-  throw new ArcError({
-    code: 'bad-choice',
-    what: `The ${name} "${raw}" is not known.`,
-    expected: `${known.join(', ')}, or unknown`,
-    todo: near === undefined ? 'Choose one of these.' : `Did you mean ${words[near]}?`,
+  const meant = near === undefined ? undefined : words[near];
+  throw refuse('bad-choice', {
+    what: message('choice-not-known', { choice: name, stated: raw }),
+    expected: message('expected-choice', { choices: known }),
+    todo:
+      meant === undefined
+        ? message('choose-one')
+        : message('did-you-mean', { meanings: [meant], hint: null }),
   });
 }

@@ -94,7 +94,7 @@ export const SET_VOLTAGE: QuantityRule = {
   max: 50,
   bareAllowed: true,
   example: '24',
-  hint: 'dial-shows-taps',
+  hint: 'tap-numbers',
 };
 
 export const MEASURED_VOLTAGE: QuantityRule = {

@@ -1,4 +1,4 @@
-import { ArcError } from '../core/index.js';
+import { message, refuse } from '../messages/index.js';
 
 export const WIRE_MATERIALS = ['carbon-steel', 'stainless-steel', 'aluminium'] as const;
 export type WireMaterial = (typeof WIRE_MATERIALS)[number];
@@ -23,19 +23,17 @@ const PATTERNS: readonly [RegExp, WireMaterial][] = [
 export function parseWireMaterial(raw: string): WireMaterial {
   const text = raw.trim();
   if (CORED.test(text)) {
-    throw new ArcError({
-      code: 'cored-wire',
-      what: `"${text}" is a flux-cored or metal-cored wire.`,
-      expected: 'a solid wire of carbon steel, stainless steel or aluminium',
-      todo: 'This tool was made for solid wire only; no verdict on a cored wire would be worth anything.',
+    throw refuse('cored-wire', {
+      what: message('wire-cored', { stated: text }),
+      expected: message('expected-solid-wire'),
+      todo: message('solid-wire-only'),
     });
   }
   const found = PATTERNS.find(([pattern]) => pattern.test(text));
   if (found !== undefined) return found[1];
-  throw new ArcError({
-    code: 'bad-wire-material',
-    what: `The wire material "${text}" is not one this tool knows.`,
-    expected: `${WIRE_MATERIALS.join(', ')}, a solid-wire classification such as ER70S-6, or unknown`,
-    todo: 'For copper or bronze and other wires no bands are held here: say unknown.',
+  throw refuse('bad-wire-material', {
+    what: message('wire-not-known', { stated: text }),
+    expected: message('expected-wire', { materials: [...WIRE_MATERIALS] }),
+    todo: message('other-wire-unknown'),
   });
 }

@@ -13,7 +13,7 @@ import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
 import { QUALITY } from './quality.js';
 import { RECORDING } from './recording.js';
-import { REFUSALS } from './refusals.js';
+import { EXPECTED, REFUSALS, REMEDIES } from './refusals.js';
 import { SETUP } from './setup.js';
 import { SIGNS } from './signs.js';
 import { STEPS } from './steps.js';
@@ -34,7 +34,6 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...SIGNS,
   ...OTHER,
   ...SETUP,
-  ...REFUSALS,
   ...KNOWLEDGE,
   ...EXPECT,
   ...CHECKS,
@@ -45,5 +44,8 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...LIVE,
   ...DOUBTS,
   ...COMPARE,
+  ...REFUSALS,
+  ...EXPECTED,
+  ...REMEDIES,
   ...WATCH,
 });

@@ -13,7 +13,7 @@ import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
 import { QUALITY } from './quality.js';
 import { RECORDING } from './recording.js';
-import { REFUSALS } from './refusals.js';
+import { EXPECTED, REFUSALS, REMEDIES } from './refusals.js';
 import { SETUP } from './setup.js';
 import { SIGNS } from './signs.js';
 import { STEPS } from './steps.js';
@@ -35,6 +35,8 @@ export const GERMAN: Language = language(GERMAN_WORDS, {
   ...OTHER,
   ...SETUP,
   ...REFUSALS,
+  ...EXPECTED,
+  ...REMEDIES,
   ...KNOWLEDGE,
   ...EXPECT,
   ...CHECKS,

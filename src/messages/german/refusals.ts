@@ -1,5 +1,12 @@
-import type { GasReading, QuantityName, RefusalParams } from '../rooms/refusals.js';
-import type { CatalogueOf } from '../writer.js';
+import type {
+  ChoiceName,
+  ExpectedParams,
+  GasMeaning,
+  QuantityName,
+  RefusalParams,
+  RemedyParams,
+} from '../rooms/refusals.js';
+import type { CatalogueOf, Writer } from '../writer.js';
 import { AT_FEEDER } from './glossary.js';
 import { PLACES } from './names.js';
 
@@ -16,75 +23,117 @@ const QUANTITIES: Readonly<Record<QuantityName, string>> = {
   'source slope': 'Neigung der Kennlinie',
 };
 
-const READINGS: Readonly<Record<NonNullable<GasReading['is']>, string>> = {
-  'argon-co2': 'Argon mit CO2',
-  'argon-last': 'Argon mit CO2, Argon zuletzt genannt',
-  'argon-oxygen': 'Argon mit Sauerstoff',
-  'helium-argon': 'Helium mit Argon',
-  '2-co2': 'Argon mit 2 % CO2',
-  'co2-oxygen': 'CO2 mit Sauerstoff',
+const CHOICES: Readonly<Record<ChoiceName, string>> = {
+  'wanted mode': 'Gewünschte Lichtbogenart',
+  polarity: 'Polung',
+  'place of the voltage': 'Ort der Spannung',
+  source: 'Programm der Stromquelle',
 };
 
-const reading = ({ written, is }: GasReading): string =>
-  is === null ? written : `${written} (${READINGS[is]})`;
+const MEANINGS: Readonly<Record<GasMeaning, string>> = {
+  'argon with CO2': 'Argon mit CO2',
+  'argon with CO2, argon named last': 'Argon mit CO2, Argon zuletzt genannt',
+  'argon with oxygen': 'Argon mit Sauerstoff',
+  'helium with argon': 'Helium mit Argon',
+  'argon with 2 % CO2': 'Argon mit 2 % CO2',
+  'CO2 with oxygen': 'CO2 mit Sauerstoff',
+};
 
-/** Values that are given as examples are written as they can be typed. */
+const HINTS = {
+  'tap-numbers': `Zeigt der Drehknopf Stufen, die Spannung offen lassen und ${AT_FEEDER} beim Schweißen messen.`,
+  'measure-while-welding': 'Beim Schweißen zwischen Draht und Werkstück messen, in Volt.',
+} as const;
+
+const number = (value: number | null, write: Writer): string =>
+  value === null || !Number.isFinite(value) ? 'unbekannt' : write.figures(value, 4);
+
+/** Values and words that can be typed, as they are typed. */
+const typed = (words: readonly string[]): string => words.map((one) => `„${one}“`).join(', ');
+const example = (text: string): string => text.replace(' or ', ' oder ');
+
 export const REFUSALS: CatalogueOf<RefusalParams> = {
-  'value-without-unit': ({ quantity, stated }) =>
+  refusal: ({ what, expected, todo }, write) =>
+    `${write.say(what)} Erwartet: ${write.say(expected)}. ${write.say(todo)}`,
+  'quantity-without-unit': ({ quantity, stated }) =>
     `${QUANTITIES[quantity]} „${stated}“: Die Einheit fehlt.`,
-  'value-of-wrong-unit': ({ quantity, stated, unit }) =>
+  'quantity-wrong-unit': ({ quantity, stated, unit }) =>
     `${QUANTITIES[quantity]} „${stated}“: Die Einheit „${unit}“ passt nicht.`,
-  'value-impossible': ({ quantity, stated, is }, write) => {
-    const same = is === null ? '' : `, also ${write.figures(is.value, 4)} ${is.unit}`;
+  'quantity-no-number': ({ quantity, stated }) =>
+    `${QUANTITIES[quantity]} „${stated}“: Das ist keine Zahl mit Einheit.`,
+  'quantity-impossible': ({ quantity, stated, inBase }, write) => {
+    const same = inBase === null ? '' : `, also ${number(inBase.value, write)} ${inBase.unit}`;
     return `${QUANTITIES[quantity]} „${stated}“${same}: Das kann hier nicht sein.`;
   },
-  'value-no-number': ({ quantity, stated }) =>
-    `${QUANTITIES[quantity]} „${stated}“: Das ist keine Zahl mit Einheit.`,
   'gas-not-understood': ({ stated }) => `Das Gas „${stated}“ ist nicht zu verstehen.`,
-  'gas-against-symbol': ({ stated, symbol, mix }, write) =>
-    `Das Gas „${stated}“ nennt ${symbol}, aber ${write.gas(mix)} ist ${mix.symbol}.`,
-  'gas-shares-open': ({ stated }) => `Das Gas „${stated}“ lässt mehr als einen Anteil offen.`,
-  'gas-parts-sum': ({ stated, percent }, write) =>
-    `Die Teile des Gases „${stated}“ ergeben zusammen ${write.short(percent, 3)} %.`,
-  'gas-ambiguous': ({ stated, readings }) =>
-    `Das Gas „${stated}“ ist mehrdeutig: ${readings.map(reading).join('; ')}.`,
+  'gas-contradicts-itself': ({ stated, says, gas }, write) =>
+    `Das Gas „${stated}“ nennt ${says}, aber ${write.gas(gas)} ist ${gas.symbol}.`,
+  'gas-leaves-open': ({ stated }) => `Das Gas „${stated}“ lässt mehr als einen Anteil offen.`,
+  'gas-parts-sum': ({ stated, sumPercent }, write) =>
+    `Die Teile des Gases „${stated}“ ergeben zusammen ${write.short(sumPercent, 3)} %.`,
+  'gas-ambiguous': ({ stated, meanings }) => {
+    const each = meanings.map(({ write, means }) =>
+      means === null ? write : `${write} (${MEANINGS[means]})`,
+    );
+    return `Das Gas „${stated}“ ist mehrdeutig: ${each.join('; ')}.`;
+  },
   'aluminium-in-active-gas': ({ gas }, write) =>
     `Aluminiumdraht lässt sich mit ${write.gas(gas)} nicht schweißen: Das aktive Gas oxidiert das Schmelzbad.`,
-  'voltages-rise': ({ before, beforeV, after, afterV }, write) =>
-    `Angegeben sind ${write.plain(afterV)} V ${PLACES[after]} und davor ${write.plain(beforeV)} V ${PLACES[before]}.`,
-  'pulses-from-steady-source': () =>
+  'volts-rise': ({ place, placeV, next, nextV }, write) =>
+    `Angegeben sind ${write.plain(nextV)} V ${PLACES[next]} und davor ${write.plain(placeV)} V ${PLACES[place]}.`,
+  'pulses-of-steady-source': () =>
     'Gewünscht ist der Impulslichtbogen, aber die Stromquelle ist als ungepulst angegeben.',
-  'expect-quantity': ({ min, max, unit, example }, write) =>
-    `${write.figures(min, 4)} bis ${write.figures(max, 4)} ${unit}, etwa ${example.replace(' or ', ' oder ')}`,
-  'expect-like': ({ example }) => `etwas wie ${example.replace(' or ', ' oder ')}`,
-  'expect-gas': () =>
+  'choice-not-known': ({ choice, stated }) => `${CHOICES[choice]} „${stated}“ ist nicht bekannt.`,
+  'mode-not-given': ({ stated }) =>
+    `Gewünschte Lichtbogenart „${stated}“: Sie gehört nicht zu denen, die dieses Werkzeug nennt.`,
+  'wire-cored': ({ stated }) => `„${stated}“ ist ein Fülldraht.`,
+  'wire-not-known': ({ stated }) => `Der Drahtwerkstoff „${stated}“ ist hier nicht bekannt.`,
+};
+
+export const EXPECTED: CatalogueOf<ExpectedParams> = {
+  'expected-quantity': ({ min, max, unit, example: one }, write) =>
+    `${number(min, write)} bis ${number(max, write)} ${unit}, etwa ${example(one)}`,
+  'expected-like': ({ example: one }) => `etwas wie ${example(one)}`,
+  'expected-gas': () =>
     'ein Gemisch wie Ar+18CO2, 75/25, C25 oder 98/2 O2, oder ein Kurzzeichen nach ISO 14175',
-  'expect-agreement': () => 'Kurzzeichen und Zusammensetzung, die zueinander passen',
-  'expect-shares': () => 'Prozente für jedes Gas außer einem',
-  'expect-sum': () => 'Teile, die zusammen 100 % ergeben',
-  'expect-one-meaning': () => 'ein eindeutig benanntes Gas',
-  'expect-inert-gas': () =>
+  'expected-symbol-and-mix': () => 'Kurzzeichen und Zusammensetzung, die zueinander passen',
+  'expected-shares-but-one': () => 'Prozente für jedes Gas außer einem',
+  'expected-hundred': () => 'Teile, die zusammen 100 % ergeben',
+  'expected-clear-gas': () => 'ein eindeutig benanntes Gas',
+  'expected-inert-gas': () =>
     'Argon, Helium oder beides gemischt (ISO 14175 I1, I2, I3) zu Aluminium',
-  'expect-falling-voltages': () =>
+  'expected-falling-volts': () =>
     'eine Spannung, die von der Stromquelle über das Drahtvorschubgerät zum Lichtbogen fällt',
-  'expect-pulsed-source': () => 'eine gepulste Stromquelle zum Impulslichtbogen',
-  'did-you-mean': ({ guesses }, write) => `Gemeint: ${write.or(guesses)}?`,
-  'check-value': () => 'Den Wert prüfen.',
-  'number-with-unit': () => 'Eine Zahl mit ihrer Einheit angeben.',
-  'dial-shows-taps': () =>
-    `Zeigt der Drehknopf Stufen, die Spannung offen lassen und ${AT_FEEDER} beim Schweißen messen.`,
-  'measure-while-welding': () => 'Beim Schweißen zwischen Draht und Werkstück messen, in Volt.',
+  'expected-pulsed-source': () => 'eine gepulste Stromquelle zum Impulslichtbogen',
+  'expected-choice': ({ choices }) => typed(choices),
+  'expected-solid-wire': () =>
+    'ein Massivdraht aus unlegiertem Stahl, nichtrostendem Stahl oder Aluminium',
+  'expected-wire': ({ materials }) =>
+    `${typed(materials)} oder eine Massivdraht-Bezeichnung wie ER70S-6`,
+};
+
+export const REMEDIES: CatalogueOf<RemedyParams> = {
+  'did-you-mean': ({ meanings, hint }, write) => {
+    const guess = meanings.length > 0 ? `Gemeint: ${write.or(meanings)}?` : 'Den Wert prüfen.';
+    return hint === null ? guess : `${guess} ${HINTS[hint]}`;
+  },
+  'give-number-and-unit': () => 'Eine Zahl mit ihrer Einheit angeben.',
   'name-whole-symbol': () => 'Das ganze Kurzzeichen nennen, etwa M21.',
   'name-each-gas': () => 'Jedes Gas des Gemischs mit seinen Prozenten nennen.',
-  'give-mix-or-symbol': ({ symbol }) =>
-    `Nur die Zusammensetzung nennen oder das Kurzzeichen ${symbol}.`,
+  'mix-or-symbol': ({ symbol }) => `Nur die Zusammensetzung nennen oder das Kurzzeichen ${symbol}.`,
   'write-like-mix': () => 'So schreiben: Ar+18CO2.',
   'check-numbers': () => 'Die Zahlen prüfen.',
-  'write-one-of': ({ written }) => `Eines davon schreiben: ${written.join(', ')}.`,
+  'write-one-of': ({ writings }) => `Eines davon schreiben: ${writings.join(', ')}.`,
   'check-gas-or-wire': () =>
     'Das Gas prüfen; ist der Draht aus Stahl, unlegierten Stahl als Drahtwerkstoff angeben.',
   'readings-swapped': () =>
     'Sind die beiden Ablesungen vertauscht oder zu verschiedenen Zeiten gemacht?',
   'pulsed-source-or-spray': () =>
     'Soll die Stromquelle gepulst laufen, oder ist der Sprühlichtbogen gewünscht?',
+  'choose-one': () => 'Eines davon wählen.',
+  'unsure-never-label': () =>
+    'Rotierender Lichtbogen und eingetauchter Lichtbogen werden mit „unsicher“ beantwortet, nie mit einem Namen.',
+  'solid-wire-only': () =>
+    'Dieses Werkzeug ist nur für Massivdraht gemacht; ein Urteil über Fülldraht wäre nichts wert.',
+  'other-wire-unknown': () =>
+    'Für Kupfer, Bronze und andere Drähte sind hier keine Bereiche bekannt: offen lassen.',
 };

@@ -3,18 +3,43 @@ import { describe, expect, it } from 'vitest';
 import { MODES } from '../../../src/core/index.js';
 import { GERMAN_MODES } from '../../../src/messages/german/glossary.js';
 import { GERMAN_TERMS } from '../../../src/messages/german/terms.js';
-import { ENGLISH, GERMAN, type MessageCode, retell, say } from '../../../src/messages/index.js';
+import {
+  ENGLISH,
+  GERMAN,
+  type Message,
+  type MessageCode,
+  retell,
+  say,
+} from '../../../src/messages/index.js';
 import { englishIn } from '../../support/english-words.js';
-import { SAMPLES } from '../../support/message-samples.js';
+import { EXAMPLES } from './examples.js';
 
-const CODES = Object.keys(SAMPLES) as MessageCode[];
+const CODES = Object.keys(EXAMPLES) as MessageCode[];
 const both = CODES.flatMap((code) =>
-  (SAMPLES[code] as readonly Record<string, unknown>[]).map((params) => ({
+  (EXAMPLES[code] as readonly (readonly [Message['params'], string])[]).map(([params]) => ({
     code,
+    params,
     english: say({ code, params }, ENGLISH),
     german: say({ code, params }, GERMAN),
   })),
 );
+
+/** Params with names and words from outside, which stand in every language as they are. */
+const FOREIGN = new Set(
+  'text cause line firstText decoder encoding codec featureSet model version startedAt example'.split(
+    ' ',
+  ),
+);
+
+/** A sentence without what its params brought from outside. */
+function own(german: string, params: unknown): string {
+  if (typeof params !== 'object' || params === null) return german;
+  return Object.entries(params).reduce(
+    (text, [key, value]) =>
+      FOREIGN.has(key) && typeof value === 'string' ? text.replaceAll(value, '') : own(text, value),
+    german,
+  );
+}
 
 describe('the German catalogue', () => {
   it('says every sentence of the English one', () => {
@@ -23,17 +48,17 @@ describe('the German catalogue', () => {
   });
 
   // Rejects a part of a sentence that stayed English, and a mode or a quantity by its id.
-  it.each(both)('leaves no English word: $code, $german', ({ german }) => {
-    expect(german).not.toBe('');
-    expect(englishIn(german)).toEqual([]);
+  it.each(both)('leaves no English word: $code, $german', ({ code, params, german }) => {
+    if (code !== 'spread-by') expect(german).not.toBe('');
+    expect(englishIn(own(german, params))).toEqual([]);
     for (const mode of MODES) expect(german).not.toContain(mode);
     expect(german).not.toMatch(/undefined|null|NaN|\[object|true|false/);
   });
 
-  it.each(both)('writes numbers with a comma: $code', ({ german }) => {
+  it.each(both)('writes numbers with a comma: $code', ({ params, german }) => {
     // Numbers of standards and tables, versions and times of day keep what they have.
-    const rest = german.replaceAll(
-      /AWS D1\.\d|QW-409\.2|§[\d.]+|Tabelle 5\.3|C5\.6|MP3|x 1\.2|T10:00:00Z|1\.2mm|0\.045in/g,
+    const rest = own(german, params).replaceAll(
+      /AWS D1\.\d|QW-409\.2|§[\d.]+|Tabelle 5\.3|C5\.6|MP3|\d\.\d+(?:mm|in)|„[^“]*“/g,
       '',
     );
     expect(rest).not.toMatch(/\d\.\d/);

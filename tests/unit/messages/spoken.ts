@@ -1110,4 +1110,187 @@ export const SPOKEN = {
   ],
   'confidence-only': [[{ confidence: 0.45 }, 'The mode is named with a confidence of only 45 %.']],
   'confidence-is': [[{ confidence: 0.45 }, 'Confidence is 45 %.']],
+  'quantity-without-unit': [
+    [{ quantity: 'wire feed', stated: '0' }, 'The wire feed "0" has no unit.'],
+  ],
+  'expected-quantity': [
+    [
+      { quantity: 'set voltage', min: 10, max: 50, unit: 'V', example: '24' },
+      'a set voltage from 10 to 50 V, such as 24, or unknown',
+    ],
+  ],
+  'did-you-mean': [
+    [{ meanings: ['1m'], hint: null }, 'Did you mean 1m?'],
+    [{ meanings: [], hint: null }, 'Check the value.'],
+    [
+      { meanings: [], hint: 'measure-while-welding' },
+      'Check the value. Measure while welding, between wire and work, in volts.',
+    ],
+  ],
+  refusal: [
+    [
+      {
+        what: { code: 'quantity-without-unit', params: { quantity: 'stick-out', stated: '15' } },
+        expected: {
+          code: 'expected-quantity',
+          params: { quantity: 'stick-out', min: 3, max: 60, unit: 'mm', example: '15mm or 5/8in' },
+        },
+        todo: { code: 'did-you-mean', params: { meanings: ['15mm'], hint: null } },
+      },
+      'The stick-out "15" has no unit. Expected a stick-out from 3 to 60 mm, such as 15mm or 5/8in, or unknown. Did you mean 15mm?',
+    ],
+    [
+      {
+        what: {
+          code: 'quantity-wrong-unit',
+          params: { quantity: 'stick-out', stated: '60V', unit: 'v' },
+        },
+        expected: {
+          code: 'expected-quantity',
+          params: { quantity: 'stick-out', min: 3, max: 60, unit: 'mm', example: '15mm or 5/8in' },
+        },
+        todo: { code: 'did-you-mean', params: { meanings: ['60mm'], hint: null } },
+      },
+      'The stick-out "60V" has the unit "v". Expected a stick-out from 3 to 60 mm, such as 15mm or 5/8in, or unknown. Did you mean 60mm?',
+    ],
+    [
+      {
+        what: {
+          code: 'quantity-impossible',
+          params: { quantity: 'wire diameter', stated: '12 mm', inBase: null },
+        },
+        expected: {
+          code: 'expected-quantity',
+          params: {
+            quantity: 'wire diameter',
+            min: 0.5,
+            max: 2.5,
+            unit: 'mm',
+            example: '1.2mm or 0.045in',
+          },
+        },
+        todo: { code: 'did-you-mean', params: { meanings: ['1.2mm'], hint: null } },
+      },
+      'The wire diameter "12 mm" is not possible here. Expected a wire diameter from 0.5 to 2.5 mm, such as 1.2mm or 0.045in, or unknown. Did you mean 1.2mm?',
+    ],
+  ],
+  'quantity-impossible': [
+    [
+      { quantity: 'set voltage', stated: '0', inBase: null },
+      'The set voltage "0" is not possible here.',
+    ],
+    [
+      { quantity: 'travel speed', stated: '900 m/min', inBase: { value: 900000, unit: 'mm/min' } },
+      'The travel speed "900 m/min", which is 900000 mm/min, is not possible here.',
+    ],
+  ],
+  'quantity-wrong-unit': [
+    [{ quantity: 'wire feed', stated: '60V', unit: 'v' }, 'The wire feed "60V" has the unit "v".'],
+  ],
+  'quantity-no-number': [
+    [
+      { quantity: 'wire feed', stated: 'fast' },
+      'The wire feed "fast" is not a number with a unit.',
+    ],
+  ],
+  'expected-like': [[{ example: '24' }, 'something like 24, or unknown']],
+  'give-number-and-unit': [[{}, 'Give one number and its unit.']],
+  'gas-not-understood': [[{ stated: 'M' }, 'The gas "M" is not understood.']],
+  'expected-gas': [
+    [{}, 'a mix such as Ar+18CO2, 75/25, C25 or 98/2 O2, an ISO 14175 symbol, or unknown'],
+  ],
+  'name-each-gas': [[{}, 'Name each gas of the mix with its per cent.']],
+  'name-whole-symbol': [[{}, 'Name the whole symbol, such as M21.']],
+  'gas-contradicts-itself': [
+    [
+      {
+        stated: 'M21-ArC-2',
+        says: 'M21',
+        gas: { symbol: 'M12', composition: { ar: 98, he: 0, co2: 2, o2: 0, h2: 0, n2: 0 } },
+      },
+      'The gas "M21-ArC-2" says M21, but Ar + 2 % CO2 is M12.',
+    ],
+  ],
+  'expected-symbol-and-mix': [[{}, 'a symbol and a composition that agree']],
+  'mix-or-symbol': [[{ symbol: 'M12' }, 'Give the composition alone, or the symbol M12.']],
+  'gas-leaves-open': [[{ stated: 'Ar+CO2' }, 'The gas "Ar+CO2" leaves more than one share open.']],
+  'expected-shares-but-one': [[{}, 'a per cent for every gas but one']],
+  'write-like-mix': [[{}, 'Write it like Ar+18CO2.']],
+  'gas-parts-sum': [
+    [{ stated: '50Ar/30CO2', sumPercent: 80 }, 'The parts of the gas "50Ar/30CO2" add up to 80 %.'],
+  ],
+  'expected-hundred': [[{}, 'parts that add up to 100 %']],
+  'check-numbers': [[{}, 'Check the numbers.']],
+  'gas-ambiguous': [
+    [
+      {
+        stated: '98/2',
+        meanings: [
+          { write: 'Ar+2CO2', means: 'argon with CO2' },
+          { write: 'Ar+2O2', means: 'argon with oxygen' },
+        ],
+      },
+      'The gas "98/2" has more than one meaning: Ar+2CO2 (argon with CO2); Ar+2O2 (argon with oxygen).',
+    ],
+  ],
+  'expected-clear-gas': [[{}, 'a gas named without doubt']],
+  'write-one-of': [[{ writings: ['Ar+2CO2', 'Ar+2O2'] }, 'Write one of them: Ar+2CO2, Ar+2O2.']],
+  'aluminium-in-active-gas': [
+    [
+      { gas: { symbol: 'C1', composition: { ar: 0, he: 0, co2: 100, o2: 0, h2: 0, n2: 0 } } },
+      'Aluminium wire with pure CO2 cannot be welded: the active gas oxidises the pool.',
+    ],
+    [
+      { gas: { symbol: 'M21', composition: null } },
+      'Aluminium wire with any gas of ISO 14175 group M21 cannot be welded: the active gas oxidises the pool.',
+    ],
+  ],
+  'expected-inert-gas': [
+    [{}, 'argon, helium or a mix of the two (ISO 14175 I1, I2, I3) with aluminium'],
+  ],
+  'check-gas-or-wire': [
+    [{}, 'Check the gas; if the wire is steel, state --wire-material carbon-steel.'],
+  ],
+  'pulses-of-steady-source': [
+    [{}, 'Pulsed spray is wanted, but the source is said to run steady.'],
+  ],
+  'expected-pulsed-source': [[{}, '--source pulsed with --expect pulsed-spray']],
+  'pulsed-source-or-spray': [[{}, 'Did you mean --source pulsed, or --expect spray?']],
+  'mode-not-given': [
+    [{ stated: 'stream' }, 'The wanted mode "stream" is not one this tool names.'],
+  ],
+  'expected-choice': [[{ choices: ['dcep', 'dcen', 'ac'] }, 'dcep, dcen, ac, or unknown']],
+  'unsure-never-label': [
+    [{}, 'Rotating spray and a buried arc are answered with "unsure", never with a label.'],
+  ],
+  'choice-not-known': [[{ choice: 'source', stated: '?x' }, 'The source "?x" is not known.']],
+  'choose-one': [[{}, 'Choose one of these.']],
+  'wire-cored': [[{ stated: 'flux cored' }, '"flux cored" is a flux-cored or metal-cored wire.']],
+  'expected-solid-wire': [[{}, 'a solid wire of carbon steel, stainless steel or aluminium']],
+  'solid-wire-only': [
+    [
+      {},
+      'This tool was made for solid wire only; no verdict on a cored wire would be worth anything.',
+    ],
+  ],
+  'wire-not-known': [
+    [{ stated: 'bronze' }, 'The wire material "bronze" is not one this tool knows.'],
+  ],
+  'expected-wire': [
+    [
+      { materials: ['carbon-steel', 'stainless-steel', 'aluminium'] },
+      'carbon-steel, stainless-steel, aluminium, a solid-wire classification such as ER70S-6, or unknown',
+    ],
+  ],
+  'other-wire-unknown': [
+    [{}, 'For copper or bronze and other wires no bands are held here: say unknown.'],
+  ],
+  'volts-rise': [
+    [
+      { place: 'feeder', placeV: 20, next: 'arc', nextV: 21 },
+      'The arc is said to stand at 21 V and the feeder before it at 20 V.',
+    ],
+  ],
+  'expected-falling-volts': [[{}, 'a voltage that falls from the source to the feeder to the arc']],
+  'readings-swapped': [[{}, 'Were the two readings swapped, or taken at different moments?']],
 } satisfies Partial<Examples> & Partial<Record<MessageCode, unknown>>;

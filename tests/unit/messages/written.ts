@@ -6,6 +6,19 @@ import type { Examples } from './examples.js';
  * that show the rounding.
  */
 export const WRITTEN = {
+  'watch-nothing-comes': [[{ quietS: 1.24 }, 'nothing has come for 1.2 s']],
+  'watch-clock-anew': [[{}, 'the clock of the logger began anew']],
+  'watch-samples-missing': [[{ samples: 40 }, '40 samples are missing']],
+  'watch-source-ended': [[{}, 'the source ended']],
+  'watch-told-by': [
+    [{ by: 'stream' }, 'told by the stream'],
+    [{ by: 'broker' }, 'told by the broker'],
+  ],
+  'watch-program': [[{ program: 'P7' }, 'program P7']],
+  'watch-program-unknown': [
+    [{ program: 'P7' }, 'program P7 is not among those of --programs; the expectation stays'],
+  ],
+  'watch-expect-unknown': [[{ stated: 'x' }, '"#expect x" names no mode; nothing changed']],
   'arc-too-short': [[{}, 'The arc is too short to be judged.']],
   'faint-even-beat': [
     [
@@ -389,16 +402,4 @@ export const WRITTEN = {
     ],
   ],
   'compare-settings-differ': [[{}, 'The two were analysed with different settings.']],
-  'watch-nothing-comes': [[{ quietS: 2.5 }, 'nothing has come for 2.5 s']],
-  'watch-clock-anew': [[{}, 'the clock of the logger began anew']],
-  'watch-samples-missing': [[{ samples: 480 }, '480 samples are missing']],
-  'watch-source-ended': [[{}, 'the source ended']],
-  'watch-told-by': [[{ by: 'broker' }, 'told by the broker']],
-  'watch-program': [[{ program: 'lamp.sh' }, 'program lamp.sh']],
-  'watch-program-unknown': [
-    [{ program: 'P7' }, 'program P7 is not among those of --programs; the expectation stays'],
-  ],
-  'watch-expect-unknown': [
-    [{ stated: 'stream' }, '"#expect stream" names no mode; nothing changed'],
-  ],
 } satisfies Partial<Examples> & Partial<Record<MessageCode, unknown>>;

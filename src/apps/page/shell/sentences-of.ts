@@ -5,16 +5,13 @@ import type { Words } from '../words/index.js';
 /** An error as sentences one by one: what happened, what was expected, what to do. */
 export function sentencesOf(error: unknown, { page, view }: Words): LocalizedText[] {
   if (!isArcError(error)) return [{ text: String(error), lang: 'en' }];
-  const { what, expected, todo, sentences } = error;
-  const wanted = tell(expected, sentences?.expected, view);
+  const { said } = error;
+  const expected = tell(error.expected, said?.expected, view);
   return [
-    tell(what, sentences?.what, view),
-    wanted.lang === page.lang
-      ? { ...wanted, text: page.expected(wanted.text) }
-      : { text: `Expected ${expected}.`, lang: 'en' },
-    // The English sentences stand as one text; in another language each is said by its own code.
-    ...(sentences && page.lang !== 'en'
-      ? sentences.todo.map((one) => tell(todo, one, view))
-      : [{ text: todo, lang: 'en' }]),
+    tell(error.what, said?.what, view),
+    expected.lang === page.lang
+      ? { ...expected, text: page.expected(expected.text) }
+      : { text: `Expected ${expected.text}.`, lang: 'en' },
+    tell(error.todo, said?.todo, view),
   ];
 }
