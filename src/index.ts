@@ -48,6 +48,7 @@ export {
   type SourceProgramme,
   type Status,
 } from './core/index.js';
+export { FIGURE_NAMES, type FigureName } from './features/index.js';
 export {
   ENGLISH,
   GERMAN,

@@ -1,8 +1,9 @@
 import type { Note, QualityFlag, SourceProgramme } from '../core/index.js';
+import type { FigureName } from './figure-names.js';
 import type { ExtractorEvent, FeatureSet } from './vector.js';
 
 /** Named figures of a whole run, keyed `…Hz`, `…V`, `…A`, `…S`, `…Share`; null where not shown by this recording. */
-export type RunFigures = Record<string, number | null>;
+export type RunFigures = Partial<Record<FigureName, number | null>>;
 
 /** What a feature extractor knows once everything went through it. */
 export interface ExtractorSummary {

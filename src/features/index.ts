@@ -12,6 +12,7 @@ export {
   VOLTAGE_FEATURES,
 } from './electrical/index.js';
 export type { ExtractorSummary, FeatureExtractor, RunFigures } from './extractor.js';
+export { FIGURE_NAMES, type FigureName } from './figure-names.js';
 export type {
   ExtractorEvent,
   FeatureDefinition,

@@ -46,7 +46,7 @@ describe('the same float64 samples', () => {
 
 describe('the same samples with fewer digits', () => {
   const difference = (name: string, other: number | null): number => {
-    const value = parquet.features[name] ?? null;
+    const value = (parquet.features as Record<string, number | null>)[name] ?? null;
     if (value === null || other === null) return value === other ? 0 : Number.POSITIVE_INFINITY;
     return Math.abs(other - value) / Math.max(Math.abs(value), 1e-6);
   };

@@ -51,7 +51,7 @@ describe.skipIf(!HAS_FFMPEG)('the same run (skipped: no ffmpeg to make the input
       const other = await analyseBytes(media.bytes(file));
       expect([other.status, other.mode]).toEqual(['ok', run]);
       for (const [name, rate] of rates(wav)) {
-        const found = other.features[name];
+        const found = (other.features as Record<string, number | null>)[name];
         if (rate === null) expect([name, found]).toEqual([name, null]);
         else expect(Math.abs((found ?? 0) / rate - 1), name).toBeLessThan(0.01);
       }

@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { MODES, SOURCE_PROGRAMMES } from '../../core/index.js';
+import type { FigureName } from '../../features/index.js';
 import { messageSchema, paramsSchema } from '../../messages/schema.js';
 import { crossCheckSchema } from '../../setup/check/schema.js';
 import { READABLE_VERSIONS } from './version.js';
@@ -116,4 +117,7 @@ export const resultSchema = z.object({
   companion: companion.optional(),
 });
 
-export type Result = z.infer<typeof resultSchema>;
+/** Figures have names of their own type; the schema takes any, so that older programs read newer documents. */
+export type Result = Omit<z.infer<typeof resultSchema>, 'features'> & {
+  features: Partial<Record<FigureName, number | null>>;
+};

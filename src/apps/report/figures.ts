@@ -110,6 +110,6 @@ export function likeliest(result: Result): Mode | null {
 
 /** The run's own event rate, by whichever name it goes. */
 export function rhythmHz({ features }: Pick<Result, 'features'>): number | null {
-  const names = ['eventRateHz', 'shortCircuitRateHz', 'pulseRateHz', 'dropRateHz'];
+  const names = ['eventRateHz', 'shortCircuitRateHz', 'pulseRateHz', 'dropRateHz'] as const;
   return names.map((name) => features[name] ?? null).find((value) => value !== null) ?? null;
 }

@@ -1,4 +1,5 @@
 import type { RunFigures } from '../extractor.js';
+import type { FigureName } from '../figure-names.js';
 import { STEP_OVER_NOISE } from './drop-steps.js';
 
 /** Counted steps are believed when half of them clear their threshold by this factor: else many were missed. */
@@ -16,7 +17,7 @@ const SWING_TO_HZ = 250;
  * together. NaN means not shown.
  */
 export function judgeDrops(figures: RunFigures, segments: number): RunFigures {
-  const of = (key: string) => figures[key] ?? Number.NaN;
+  const of = (key: FigureName) => figures[key] ?? Number.NaN;
   const pulseHz = of('pulseRateHz');
   const bySteps = pulseHz > 0 ? Number.NaN : rateFromSteps(of);
   const byLine = pulseHz > 0 ? Number.NaN : rateFromLine(of, segments);
@@ -32,13 +33,13 @@ export function judgeDrops(figures: RunFigures, segments: number): RunFigures {
   };
 }
 
-function rateFromSteps(of: (key: string) => number): number {
+function rateFromSteps(of: (key: FigureName) => number): number {
   const rateHz = of('stepRateHz');
   const clear = of('stepV') >= CLEARANCE * STEP_OVER_NOISE * of('stepNoiseV');
   return clear && rateHz >= STEP_SPAN_HZ[0] && rateHz <= STEP_SPAN_HZ[1] ? rateHz : Number.NaN;
 }
 
-function rateFromLine(of: (key: string) => number, segments: number): number {
+function rateFromLine(of: (key: FigureName) => number, segments: number): number {
   const lineHz = of('lineHz');
   // The highest of 240 bins of averaged noise: about 1 + 3/√n standard deviations of each; twice that is a line.
   const least = 1 + 8 / Math.sqrt(segments);

@@ -1,4 +1,5 @@
 import type { Result } from '../../../analysis/result/index.js';
+import type { FigureName } from '../../../features/index.js';
 import { countSpans, type SpanCounts, type SpanRules } from '../score/spans.js';
 import { coveredShare, decidedSpans, foundSpans, SILENT } from './found-spans.js';
 import { labelOfSpans, majority, type TruthRun } from './truth-runs.js';
@@ -56,13 +57,18 @@ function truthOf(truth: TruthRun, result: Result, mixedShare: number): string | 
 }
 
 /** Rates by what they speak of: the one of the mode first, events of any kind last. */
-const RATES: Record<string, readonly string[]> = {
+const RATES: Record<string, readonly FigureName[]> = {
   'short-circuit': ['shortCircuitRateHz', 'eventRateHz'],
-  'pulsed-spray': ['pulseRateHz', 'currentPulseRateHz', 'eventRateHz'],
+  'pulsed-spray': ['pulseRateHz', 'eventRateHz'],
   globular: ['dropRateHz', 'eventRateHz'],
   spray: ['dropRateHz', 'eventRateHz'],
 };
-const ANY_RATE = ['eventRateHz', 'shortCircuitRateHz', 'pulseRateHz', 'dropRateHz'];
+const ANY_RATE: readonly FigureName[] = [
+  'eventRateHz',
+  'shortCircuitRateHz',
+  'pulseRateHz',
+  'dropRateHz',
+];
 
 /** The rate of the events of the mode that was named. */
 function foundRateHz({ features, mode }: Result): number | null {
