@@ -9,7 +9,8 @@ import type { Engine } from '../../terminal/judge/engine.js';
 import { withRates } from '../../terminal/judge/with-rates.js';
 import { lookOf } from '../../terminal/look.js';
 import { createProgress } from '../../terminal/progress.js';
-import { fileSink, type Sink, stdoutSink } from '../../terminal/sink.js';
+import { fileSink, type OutputRules, type Sink, stdoutSink } from '../../terminal/sink.js';
+import { filesOfOptions, spareInputsOfStdout } from '../../terminal/spare-inputs.js';
 import { classifyAll, sayTally, type Tally } from './run.js';
 import { createWriter, type OutputFormat } from './writer.js';
 
@@ -30,8 +31,10 @@ export async function classifyCommand(
   const inputs = await listInputs(given);
   const { beside, reading } = readBeside(options, stated, inputs);
   const out = text(options['out']);
-  const sink =
-    out === undefined ? stdoutSink() : await fileSink(out, options['overwrite'] === true);
+  const read = [...inputs.map(({ path }) => path), ...filesOfOptions(options)];
+  const rules = { overwrite: options['overwrite'] === true, inputs: read };
+  if (out === undefined) await spareInputsOfStdout(read);
+  const sink = out === undefined ? stdoutSink() : await fileSink(out, rules);
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
   const look = lookOf(out === undefined ? process.stdout : undefined);
   const explain = options['explain'] === true;
@@ -39,7 +42,7 @@ export async function classifyCommand(
   const plain = withRates(engine ?? (await engineOf(options)));
   const { ratesOf } = plain;
   const writer = createWriter(formatOf(options), sink, { look, several, explain, ratesOf });
-  const page = await reportBeside(plain, options, several);
+  const page = await reportBeside(plain, options, rules, several);
   const common = { engine: page?.engine ?? plain, setup, settings, reading, progress };
   const job = beside ? { ...common, beside } : common;
   const output = { writer: page?.tee(writer) ?? writer, sink, failOn };
@@ -65,12 +68,13 @@ async function complete(sinks: readonly Sink[], work: () => Promise<Tally>): Pro
 async function reportBeside(
   engine: Engine,
   options: Readonly<Record<string, unknown>>,
+  rules: OutputRules,
   several: boolean,
 ) {
   const out = text(options['report']);
   if (out === undefined) return undefined;
   const { openReport } = await import('../report/open-report.js');
-  return openReport(engine, { out, several, overwrite: options['overwrite'] === true });
+  return openReport(engine, { ...rules, out, several });
 }
 
 /** Folders that held files but not one recording: nothing was handled. */

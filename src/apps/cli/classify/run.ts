@@ -4,6 +4,7 @@ import { meetsFailOn } from '../../terminal/flags/fail-on.js';
 import type { Input, LostInput } from '../../terminal/inputs.js';
 import { classifyOne, type Job } from '../../terminal/judge/classify-one.js';
 import type { Sink } from '../../terminal/sink.js';
+import { visible } from '../../view/index.js';
 import type { Writer } from './writer.js';
 
 /** How a command over many inputs ended. */
@@ -54,5 +55,5 @@ export function sayTally(tally: Tally): string {
   const { skipped } = tally;
   if (skipped.length === 0) return `${counts}\n`;
   const names = skipped.slice(0, 5).join(', ') + (skipped.length > 5 ? ', …' : '');
-  return `${counts}\n${skipped.length} not a recording, passed over: ${names}\n`;
+  return `${counts}\n${skipped.length} not a recording, passed over: ${visible(names)}\n`;
 }

@@ -1,9 +1,10 @@
 import type { Change, Comparison } from '../../../analysis/compare/index.js';
 import { BEFORE_YOU_CHANGE } from '../../../setup/index.js';
-import { figure, type Look, plain, wrap } from '../../view/index.js';
+import { figure, type Look, plain, visibleWithin, wrap } from '../../view/index.js';
 
 /** The answer of `arc-transfer compare` for a terminal. */
-export function comparisonText(comparison: Comparison, look: Look): string {
+export function comparisonText(given: Comparison, look: Look): string {
+  const comparison = visibleWithin(given);
   const { before, after, mode, changes, trends, notes } = comparison;
   const { bold, dim } = look.paint;
   const clear = changes.filter((one) => one.moreThanChance === true);

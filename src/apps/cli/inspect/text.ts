@@ -1,8 +1,9 @@
 import type { InspectedSeries, Inspection } from '../../../recording/index.js';
-import { type Look, wrap } from '../../view/index.js';
+import { type Look, visibleWithin, wrap } from '../../view/index.js';
 
 /** An inspection in words, for a terminal. */
-export function inspectionText(inspection: Inspection, look: Look): string {
+export function inspectionText(given: Inspection, look: Look): string {
+  const inspection = visibleWithin(given);
   const { paint } = look;
   const lines = [paint.bold(inspection.name), `  ${describe(inspection)}`];
   for (const series of inspection.series) lines.push('', ...seriesLines(series, look));

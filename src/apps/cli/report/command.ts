@@ -7,6 +7,8 @@ import { readSetup } from '../../terminal/flags/setup-flags.js';
 import { listInputs } from '../../terminal/inputs.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { createProgress } from '../../terminal/progress.js';
+import { filesOfOptions } from '../../terminal/spare-inputs.js';
+import { visible } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from '../classify/run.js';
 import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
 import { loadPageScript } from './page-script.js';
@@ -30,7 +32,8 @@ export async function reportCommand(
   const inputs = await listInputs(given);
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
   const collecting = withEvidence(engine ?? (await engineOf(options)));
-  const { writer, sink } = await createOutput(collecting, options, several);
+  const read = inputs.map(({ path }) => path);
+  const { writer, sink } = await createOutput(collecting, options, read, several);
   const progress = createProgress(inputs.length);
   const job = { engine: collecting, setup, settings, reading, progress };
   let tally: Tally;
@@ -41,15 +44,24 @@ export async function reportCommand(
     await sink.close(false);
     throw error;
   }
-  process.stderr.write(`${several ? sayTally(tally) : ''}wrote ${String(options['out'])}\n`);
+  process.stderr.write(
+    `${several ? sayTally(tally) : ''}wrote ${visible(String(options['out']))}\n`,
+  );
   if (tally.failed > 0 || tally.skipped.length === inputs.length) process.exitCode = 1;
 }
 
-async function createOutput(engine: EvidenceEngine, options: Options, several: boolean) {
+async function createOutput(
+  engine: EvidenceEngine,
+  options: Options,
+  read: readonly string[],
+  several: boolean,
+) {
   const out = String(options['out']);
   const format = formatOf(options, out);
   const figure = text(options['figure']);
-  const common = { out, overwrite: options['overwrite'] === true, script: await loadPageScript() };
+  const inputs = [...read, ...filesOfOptions(options)];
+  const overwrite = options['overwrite'] === true;
+  const common = { out, overwrite, inputs, script: await loadPageScript() };
   if (format === 'html') {
     if (figure !== undefined) throw pageHasAll();
     return createPageWriter(engine, { ...common, several });
