@@ -4,6 +4,7 @@ export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
 export { sayLeaning, sayRates, sayWhere } from './sentences.js';
 export { cautionLines, cautionsOf, type TerminalOptions, terminalText } from './terminal.js';
 export type { EventRates } from './timeline-bar.js';
+export { visible, visibleWithin } from './visible.js';
 export {
   CONFIDENCE_WORDS,
   figure,

@@ -3,6 +3,7 @@ import { headline, sourceLine } from './headline.js';
 import { type Look, wrap } from './layout.js';
 import { crossCheckLines, explainLines, noteLines, qualityLines, reasonLines } from './sections.js';
 import { type EventRates, timelineBar } from './timeline-bar.js';
+import { visibleWithin } from './visible.js';
 
 /** How much is said: `explain` adds every reason, the settings in force and the steps taken. */
 export interface TerminalOptions extends Look {
@@ -19,7 +20,9 @@ export interface TerminalOptions extends Look {
  * A result as text for a terminal: the verdict first, then the evidence, the cross-check, what to
  * check next, the cautions. Ends with a line end.
  */
-export function terminalText(result: Result, options: TerminalOptions): string {
+export function terminalText(given: Result, options: TerminalOptions): string {
+  // Names of files and columns come from elsewhere, and a terminal obeys what is in them.
+  const result = visibleWithin(given);
   const brief = options.brief ?? false;
   const blocks = [
     [...sourceLine(result, options), '', ...headline(result, options)],

@@ -2,6 +2,7 @@ import { ArcError, isArcError, MODES } from '../../core/index.js';
 import { lookOf } from '../terminal/look.js';
 import { stdoutIsOpen, writeOut } from '../terminal/output.js';
 import { onStopSignal } from '../terminal/stop.js';
+import { visible } from '../view/index.js';
 import { AlarmCommand } from './alarm-command.js';
 import type { Observer } from './events.js';
 import { type GoodWelds, hearGoodWelds, OTHER_KIND } from './good-welds.js';
@@ -109,7 +110,7 @@ async function list(): Promise<void> {
 }
 
 function say(text: string): void {
-  if (stdoutIsOpen() || !process.stderr.destroyed) process.stderr.write(`${text}\n`);
+  if (stdoutIsOpen() || !process.stderr.destroyed) process.stderr.write(`${visible(text)}\n`);
 }
 
 function noSource(): ArcError {

@@ -2,6 +2,7 @@ import { ArcError, type Note } from '../../core/index.js';
 import type { ReadOptions } from '../types.js';
 import { findColumn, listColumns, quote } from './find-column.js';
 import { unitOf } from './header-name.js';
+import { refuseOwnTable } from './own-table.js';
 import type { LogColumn, LogTable } from './table.js';
 import type { LogUnit } from './units.js';
 import { isNotMeasured, type LogQuantity, recogniseName } from './words.js';
@@ -46,7 +47,13 @@ export function chooseColumns(table: LogTable, options: ReadOptions): ColumnChoi
   if (table.columns.every((column) => column.unnamed && column.unit === undefined)) {
     chooseByOrder(table, choice, taken, noTime);
   } else chooseByName(table, choice, taken, noTime);
-  if (choice.voltage === undefined && choice.current === undefined) throw unknownColumns(table);
+  if (choice.voltage === undefined && choice.current === undefined) {
+    refuseOwnTable(
+      table.fileName,
+      table.columns.map(({ name, unit }) => name + (unit === undefined ? '' : `_${unit}`)),
+    );
+    throw unknownColumns(table);
+  }
   return choice;
 }
 

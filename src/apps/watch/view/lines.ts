@@ -1,4 +1,4 @@
-import { figure, MODE_WORDS, type Paint, percent } from '../../view/index.js';
+import { figure, MODE_WORDS, type Paint, percent, visibleWithin } from '../../view/index.js';
 import type { Observer, WatchEvent } from '../events.js';
 import { clock } from '../words.js';
 
@@ -16,7 +16,9 @@ const NAMES = (mode: keyof typeof MODE_WORDS | null): string =>
   mode === null ? 'no clear mode' : MODE_WORDS[mode].name;
 
 /** An event in words; undefined for what a line need not say. The mark before it is a shape, not only a colour. */
-export function sayEvent(event: WatchEvent, paint: Paint): string | undefined {
+export function sayEvent(given: WatchEvent, paint: Paint): string | undefined {
+  // The result of a weld is large and not said here.
+  const event = given.event === 'weld' ? given : visibleWithin(given);
   switch (event.event) {
     case 'source':
       return `listening to ${event.name}: ${event.channels.join(' and ')} at ${event.rateHz} Hz`;

@@ -1,4 +1,4 @@
-import { figure, type Look, MODE_WORDS, percent } from '../../view/index.js';
+import { figure, type Look, MODE_WORDS, percent, visible } from '../../view/index.js';
 import type { Observer, StripCell, WatchEvent, WatchState } from '../events.js';
 import { clock } from '../words.js';
 import { sayEvent } from './lines.js';
@@ -39,7 +39,7 @@ export function picture(state: WatchState, recent: readonly string[], look: Look
   const { paint } = look;
   const rate = state.eventRateHz === null ? '' : `   ${figure(state.eventRateHz)} events/s`;
   const lines = [
-    `${paint.bold(state.name)}   ${clock(state.timeS)}   weld ${state.weld}${rate}`,
+    `${paint.bold(visible(state.name))}   ${clock(state.timeS)}   weld ${state.weld}${rate}`,
     `  now    ${sayNow(state, look)}`,
     `  60 s   ${state.strip.map((cell) => paintCell(cell, look)).join('')}`,
     paint.dim(

@@ -24,7 +24,7 @@ export function readHeader(lines: readonly string[], shape: TableShape): Header 
     const named = beforeCells.map((cell) => splitHeader(cell));
     return {
       names: named.map(({ name }) => name || undefined),
-      units: lastCells.map((cell, i) => cell || named[i]?.unit),
+      units: lastCells.map((cell, i) => cell.slice(0, 40) || named[i]?.unit),
       lines: [before, last],
     };
   }

@@ -1,5 +1,6 @@
 import { ArcError, type Note } from '../../../core/index.js';
 import type { ByteSource } from '../../types.js';
+import { refuseOwnText } from '../own-table.js';
 import type { LogColumn, LogTable } from '../table.js';
 import { readCell, splitCells } from './cells.js';
 import { readClock } from './clock.js';
@@ -16,12 +17,13 @@ const PREVIEW_ROWS = 400;
 /**
  * Opens a text table: dialect, header, units and metadata are read from its first 256 KiB.
  *
- * @throws ArcError `not-a-table`, `comma-twice`.
+ * @throws ArcError `not-a-table`, `results-table`, `comma-twice`.
  */
 export async function openCsvTable(source: ByteSource): Promise<LogTable> {
   const head = (await source.read(0, Math.min(HEAD_BYTES, source.size))).slice();
   const encoding = detectEncoding(head);
   const text = decode(head.subarray(encoding.markBytes), encoding.label);
+  refuseOwnText(source.name, text);
   const lines = text.split(/\r\n|\n|\r/);
   if (head.length < source.size || lines.at(-1) === '') lines.pop();
   const shape = detectShape(lines);
