@@ -12,6 +12,7 @@ import { crossCheck } from '../setup/check/index.js';
 import type { Setup } from '../setup/index.js';
 import { laneFor } from './lane-for.js';
 import { Pipeline, type PipelineEvent } from './pipeline.js';
+import { plausibleOnly } from './plausible.js';
 import { CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
 import type { Settings } from './settings.js';
 import { settingsRecord } from './settings-record.js';
@@ -70,7 +71,7 @@ export function buildResult(
   options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'lane'>,
   added?: Added,
 ): Result {
-  const verdict = pipeline.verdict();
+  const verdict = plausibleOnly(pipeline.verdict(), [...recording.notes, ...(added?.notes ?? [])]);
   const summary = pipeline.summary();
   const sound = recording.kind === 'sound';
   const evidence = pipeline.accepted.evidence;

@@ -7,6 +7,8 @@ export interface ChannelPick {
   index: number;
   factor: number;
   channel: Channel;
+  /** True where nobody said what the channel holds. */
+  assumed?: true;
 }
 
 export interface ChannelChoice {
@@ -65,7 +67,11 @@ function chooseSound(count: number, stated: number | string | undefined): Channe
       message: `Of ${count} channels the first was taken as sound and the others were left out; state a channel to use another, or which ones hold voltage and current.`,
     });
   }
-  return { kind: 'sound', picks: [{ index, factor: 1, channel }], notes };
+  return {
+    kind: 'sound',
+    picks: [{ index, factor: 1, channel, ...(stated === undefined ? { assumed: true } : {}) }],
+    notes,
+  };
 }
 
 function refuseContradictions({ channelMap: map = {}, scale = {} }: ReadOptions): void {

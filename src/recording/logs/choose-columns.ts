@@ -19,6 +19,8 @@ export interface ColumnChoice {
   time?: ChosenColumn;
   voltage?: ChosenColumn;
   current?: ChosenColumn;
+  /** One column without a name is taken as the voltage, though it could be the current. */
+  loneByPlace?: boolean;
   notes: Note[];
 }
 
@@ -131,6 +133,7 @@ function chooseByOrder(
   }
   if (choice.voltage !== undefined || choice.current !== undefined)
     order.splice(order.indexOf('voltage'));
+  choice.loneByPlace = free.length - (order[0] === 'time' ? 1 : 0) === 1;
   for (const quantity of order) {
     const index = free.shift();
     if (index === undefined) break;

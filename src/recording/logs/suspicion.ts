@@ -7,24 +7,58 @@ export interface ChannelFigures {
   sum: number;
   min: number;
   max: number;
+  /** Samples beyond what the limit given to {@link observe} allows, of either sign. */
+  beyond: number;
+  /** Number and sum of the sizes of samples above {@link SOME}. */
+  some: number;
+  someSum: number;
 }
+
+/** Above what a channel rests at while nothing burns, V or A. */
+const SOME = 5;
 
 export function emptyFigures(): ChannelFigures {
-  return { count: 0, sum: 0, min: Number.POSITIVE_INFINITY, max: Number.NEGATIVE_INFINITY };
+  return {
+    count: 0,
+    sum: 0,
+    min: Number.POSITIVE_INFINITY,
+    max: Number.NEGATIVE_INFINITY,
+    beyond: 0,
+    some: 0,
+    someSum: 0,
+  };
 }
 
+/**
+ * What no arc of this process has, but for single glitches. Common practice, no source: open-circuit voltage stays
+ * below some 115 V, and welding sources end at some 1000 A.
+ */
+export const MOST = { voltage: 160, current: 2000 } as const;
+
+/** Share of samples beyond {@link MOST} that is more than glitches. */
+const GLITCHES = 0.01;
+
 /** Adds samples to the figures. */
-export function observe(figures: ChannelFigures, samples: Float64Array): void {
-  let { sum, min, max } = figures;
+export function observe(figures: ChannelFigures, samples: Float64Array, most: number): void {
+  let { sum, min, max, beyond, some, someSum } = figures;
   for (let i = 0; i < samples.length; i++) {
     const value = samples[i] as number;
     sum += value;
     if (value < min) min = value;
     if (value > max) max = value;
+    const size = value < 0 ? -value : value;
+    if (size > most) beyond++;
+    if (size > SOME) {
+      some++;
+      someSum += size;
+    }
   }
   figures.sum = sum;
   figures.min = min;
   figures.max = max;
+  figures.beyond = beyond;
+  figures.some = some;
+  figures.someSum = someSum;
   figures.count += samples.length;
 }
 
@@ -67,6 +101,12 @@ function suspectVoltage(voltage: ChannelFigures): Note[] {
   const notes: Note[] = [];
   const average = mean(voltage);
   const largest = peak(voltage);
+  if (voltage.beyond > GLITCHES * voltage.count) {
+    notes.push({
+      code: 'implausible-voltage',
+      message: `The voltage lies beyond ${MOST.voltage} V for ${share(voltage)} of the time, and no arc burns there: a wrong scale, the mains, or a column that holds something else?`,
+    });
+  }
   if (largest >= 2000) {
     notes.push({
       code: 'voltage-too-high',
@@ -101,12 +141,24 @@ function suspectCurrent(current: ChannelFigures, voltage: ChannelFigures | undef
   const notes: Note[] = [];
   const average = mean(current);
   const largest = peak(current);
+  const tooLow = largest < 12 && largest > 0.001 && (voltage === undefined || peak(voltage) >= 10);
+  if (current.beyond > GLITCHES * current.count) {
+    notes.push({
+      code: 'implausible-current',
+      message: `The current lies beyond ${MOST.current} A for ${share(current)} of the time, more than any source of this process gives: a wrong scale, or a column that holds something else?`,
+    });
+  } else if (tooLow) {
+    notes.push({
+      code: 'implausible-current',
+      message: `The current never reaches 12 A, and no wire melts with that: a wrong scale, or a column that holds something else?`,
+    });
+  }
   if (largest >= 5000) {
     notes.push({
       code: 'current-too-high',
       message: `The current reaches ${say(largest)} A: it looks like milliamperes taken for amperes. It was read as it is; state a current scale of 0.001 if so.`,
     });
-  } else if (largest < 12 && largest > 0.001 && (voltage === undefined || peak(voltage) >= 10)) {
+  } else if (tooLow) {
     notes.push({
       code: 'current-too-low',
       message: `The current stays below ${say(largest)} A, too little for this process: the volts of a shunt or Hall sensor, or kiloamperes? State a current scale (amperes per unit) if so.`,
@@ -127,6 +179,10 @@ function mean(figures: ChannelFigures): number {
 
 function peak(figures: ChannelFigures): number {
   return Math.max(Math.abs(figures.min), Math.abs(figures.max));
+}
+
+function share({ beyond, count }: ChannelFigures): string {
+  return `${Math.round((100 * beyond) / count)} %`;
 }
 
 function say(value: number): string {
