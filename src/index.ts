@@ -36,7 +36,7 @@ export {
 export { csvHeader, csvRow, jsonText, terminalText } from './apps/view/index.js';
 export {
   ArcError,
-  type ArcStretch,
+  type ArcInterval,
   isArcError,
   MODES,
   type Mode,

@@ -1,4 +1,3 @@
-import { loadShippedModel } from '#shipped-models';
 import { type Samples, type SamplesFormat, samplesRecording } from '../recording/index.js';
 import { type AnalyseOptions, analyse } from './analyse.js';
 import { type CommonOptions, settled } from './common-options.js';
@@ -26,7 +25,7 @@ export async function analyseSamples(samples: Samples, options: SamplesOptions):
   return analyse(samplesRecording(samples, options), {
     setup,
     settings,
-    loadModel: loadModel ?? loadShippedModel,
+    ...(loadModel ? { loadModel } : {}),
     path: options.name ?? 'samples',
     sha256: null,
     host: 'library',

@@ -5,15 +5,17 @@ import {
   TOOL_NAME,
   TOOL_VERSION,
 } from '../core/index.js';
-import type { Lane, LaneSummary } from '../features/index.js';
-import { type Model, modelFingerprint, parseModel } from '../model/index.js';
+import type { ExtractorSummary, FeatureExtractor } from '../features/index.js';
+import { type Made, message } from '../messages/index.js';
+import { type Model, modelFingerprint } from '../model/index.js';
 import type { Recording } from '../recording/index.js';
 import { crossCheck } from '../setup/check/index.js';
 import type { Setup } from '../setup/index.js';
-import { laneFor } from './lane-for.js';
+import { extractorFor } from './extractor-for.js';
+import { type LoadModel, modelFor } from './model-for.js';
 import { Pipeline, type PipelineEvent } from './pipeline.js';
 import { plausibleOnly } from './plausible.js';
-import { CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
+import { CAUTION_MESSAGES, CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
 import type { Settings } from './settings.js';
 import { settingsRecord } from './settings-record.js';
 import { soundFigures } from './sound-figures.js';
@@ -24,8 +26,8 @@ export interface AnalyseOptions {
   /** The set-up as stated; it is compared with the verdict and cannot reach it. */
   setup: Setup;
   settings: Settings;
-  /** The model document for a feature set (`sound`, `voltage`, `voltage-current`, `current`). */
-  loadModel: (featureSet: string) => Promise<unknown>;
+  /** Models from elsewhere; those that come with the package unless told. */
+  loadModel?: LoadModel | undefined;
   /** How the recording is called in the result. */
   path: string;
   sha256: string | null;
@@ -33,20 +35,20 @@ export interface AnalyseOptions {
   host: string;
   /** Told everything the pipeline says, in order, for tables finer than the result. */
   onEvent?: (event: PipelineEvent) => void;
-  /** The lane to use, fresh, where `onEvent` is to hear more than the result needs; {@link laneFor} unless told. */
-  lane?: Lane;
+  /** The feature extractor to use, fresh, where `onEvent` is to hear more than the result needs; {@link extractorFor} unless told. */
+  extractor?: FeatureExtractor;
 }
 
 /**
  * A recording in, the result document out, block by block.
- * @throws ArcError what the reader, the lane or the model found wrong
+ * @throws ArcError what the reader, the feature extractor or the model found wrong
  */
 export async function analyse(recording: Recording, options: AnalyseOptions): Promise<Result> {
-  const lane = options.lane ?? laneFor(recording);
-  const model = parseModel(await options.loadModel(lane.featureSet.id), lane.featureSet);
+  const extractor = options.extractor ?? extractorFor(recording);
+  const model = await modelFor(extractor.featureSet, options.loadModel);
   // Now and not at the end: live, somebody waits for the end.
   modelFingerprint(model);
-  const pipeline = new Pipeline(lane, recording.sampleRateHz, model, options.settings);
+  const pipeline = new Pipeline(extractor, recording.sampleRateHz, model, options.settings);
   const tell = (events: PipelineEvent[]): void => {
     if (options.onEvent) for (const event of events) options.onEvent(event);
   };
@@ -57,7 +59,7 @@ export async function analyse(recording: Recording, options: AnalyseOptions): Pr
 
 /** What a trace beside the sound adds to its result. */
 export interface Added {
-  figures?: LaneSummary['figures'];
+  figures?: ExtractorSummary['figures'];
   quality?: QualityFlag[];
   notes: Note[];
   sourceProgramme?: SourceProgramme;
@@ -68,7 +70,7 @@ export function buildResult(
   recording: Recording,
   pipeline: Pick<Pipeline, 'verdict' | 'summary' | 'accepted' | 'durationS'>,
   model: Model,
-  options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'lane'>,
+  options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'extractor'>,
   added?: Added,
 ): Result {
   const verdict = plausibleOnly(pipeline.verdict(), [...recording.notes, ...(added?.notes ?? [])]);
@@ -102,6 +104,7 @@ export function buildResult(
     },
     status: verdict.status,
     statusReason: verdict.statusReason,
+    statusReasonMessage: verdict.statusReasonMessage,
     error: null,
     mode: verdict.mode,
     confidence: verdict.confidence,
@@ -137,6 +140,7 @@ export function buildResult(
     },
     steps: stepLog(recording, pipeline, model),
     cautions: hasArc ? [...CAUTIONS] : [],
+    cautionMessages: hasArc ? [...CAUTION_MESSAGES] : [],
   };
 }
 
@@ -151,24 +155,26 @@ function stepLog(
   model: Model,
 ): Result['steps'] {
   // The kind of file and its names stand in `source`: the rest of a result is the same for all of them.
-  const channels = recording.channels.map((channel) => channel.quantity);
-  const band =
-    recording.kind === 'sound'
-      ? '1.5 kHz to 12 kHz or 0.45 of the rate, envelope at 4,000 a second'
-      : 'the trace as sampled';
+  const quantities = recording.channels.map((channel) => channel.quantity);
+  const { id: featureSet, version } = model.featureSet;
+  const { arcIntervals, evidence } = pipeline.accepted;
+  const of = recording.kind === 'sound' ? 'sound' : 'trace';
   return [
-    {
-      step: 'read',
-      detail: `${channels.join(', ')} at ${recording.sampleRateHz} Hz`,
-    },
-    {
-      step: 'features',
-      detail: `${model.featureSet.id} version ${model.featureSet.version}, ${band}`,
-    },
-    { step: 'arc', detail: `${pipeline.accepted.stretches.length} stretch(es) taken as an arc` },
-    {
-      step: 'classify',
-      detail: `${pipeline.accepted.evidence.windows} steady windows by ${model.id} ${model.version}`,
-    },
+    stepOf('read', message('step-read', { quantities, sampleRateHz: recording.sampleRateHz })),
+    stepOf('features', message('step-features', { featureSet, version, of })),
+    stepOf('arc', message('step-arc', { arcIntervals: arcIntervals.length })),
+    stepOf(
+      'classify',
+      message('step-classify', {
+        windows: evidence.windows,
+        model: model.id,
+        version: model.version,
+      }),
+    ),
   ];
+}
+
+/** A step as the result holds it. */
+export function stepOf(step: string, { text, code, params }: Made): Result['steps'][number] {
+  return { step, detail: text, code, params };
 }

@@ -1,10 +1,13 @@
+import { again, type Made, type Message, message, said } from '../messages/index.js';
 import type { Result } from './result/index.js';
 
-/** A stretch of a recording that a person should listen to, and why. */
+/** An arc interval of a recording that a person should listen to, and why. */
 export interface Doubt {
   startS: number;
   endS: number;
   reason: string;
+  /** The same by its code. */
+  reasonMessage: Message;
 }
 
 /**
@@ -15,26 +18,36 @@ export interface Doubt {
 export function doubtsOf(result: Result): Doubt[] {
   if (result.status === 'failed' || result.status === 'no-arc') return [];
   const check = result.crossCheck;
-  if (result.status === 'unsure') return wholeArc(result, result.statusReason);
-  if (check?.settings.answer === 'disagrees') return wholeArc(result, check.settings.text);
-  if (check?.intended?.answer === 'disagrees') return wholeArc(result, check.intended.text);
+  if (result.status === 'unsure') {
+    const text = result.statusReason;
+    return wholeArc(result, { text, ...again({ ...result.statusReasonMessage, message: text }) });
+  }
+  for (const part of [check?.settings, check?.intended]) {
+    if (part?.answer !== 'disagrees') continue;
+    return wholeArc(result, { text: part.text, ...again({ ...part, message: part.text }) });
+  }
   const threshold = Number(result.settings.values['answerThreshold'] ?? 0);
   return result.segments
     .filter((one) => one.mode === null || one.confidence < threshold)
-    .map(({ startS, endS, mode, confidence }) => ({
-      startS,
-      endS,
-      reason:
+    .map(({ startS, endS, mode, confidence }) =>
+      doubt(
+        startS,
+        endS,
         mode === null
-          ? 'No mode stands out in this stretch.'
-          : `The mode of this stretch is in doubt: ${mode} at ${confidence.toFixed(2)}.`,
-    }));
+          ? message('no-mode-stands-out')
+          : message('mode-in-doubt', { mode, confidence }),
+      ),
+    );
 }
 
-/** The arc stretches; the whole recording where none was found. */
-function wholeArc(result: Result, reason: string): Doubt[] {
+/** The arc intervals; the whole recording where none was found. */
+function wholeArc(result: Result, reason: Made): Doubt[] {
   const { arcStretches, source } = result;
   if (arcStretches.length > 0)
-    return arcStretches.map(({ startS, endS }) => ({ startS, endS, reason }));
-  return source.durationS ? [{ startS: 0, endS: source.durationS, reason }] : [];
+    return arcStretches.map(({ startS, endS }) => doubt(startS, endS, reason));
+  return source.durationS ? [doubt(0, source.durationS, reason)] : [];
+}
+
+function doubt(startS: number, endS: number, reason: Made): Doubt {
+  return { startS, endS, reason: reason.text, reasonMessage: said(reason) };
 }

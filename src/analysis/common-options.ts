@@ -1,5 +1,5 @@
 import { parseSetup, type Setup, type SetupInput } from '../setup/index.js';
-import type { AnalyseOptions } from './analyse.js';
+import type { LoadModel } from './model-for.js';
 import { parseSettings } from './parse-settings.js';
 import type { Settings } from './settings.js';
 
@@ -10,14 +10,14 @@ export interface CommonOptions {
   /** Settings that differ from their defaults, see `SETTINGS`. */
   settings?: Partial<Settings>;
   /** Models to judge by, by feature set; those that come with the package unless told. */
-  loadModel?: AnalyseOptions['loadModel'];
+  loadModel?: LoadModel;
 }
 
 /** The same with everything checked. @throws ArcError what the set-up or a setting says wrong */
 export function settled({ setup = {}, settings = {}, loadModel }: CommonOptions): {
   setup: Setup;
   settings: Settings;
-  loadModel: AnalyseOptions['loadModel'] | undefined;
+  loadModel: LoadModel | undefined;
 } {
   return {
     setup: isParsed(setup) ? setup : parseSetup(setup),

@@ -10,13 +10,14 @@ export {
   type Remark,
 } from './batch-tally.js';
 export { type CommonOptions, settled } from './common-options.js';
+export { extractorFor } from './extractor-for.js';
 export { analyseBoth } from './fusion/both.js';
 export type { AnalyseBothOptions } from './fusion/both-options.js';
-export { laneFor } from './lane-for.js';
+export type { IntervalOutcome } from './interval-judge.js';
 export {
   type AlarmChange,
   DepartureWatch,
-  type Expectation,
+  type WantedMode,
 } from './live/live-alarm.js';
 export { type BeliefEvent, LiveBeliefs } from './live/live-beliefs.js';
 export type { LiveFormat } from './live/live-format.js';
@@ -24,9 +25,9 @@ export { type LiveBelief, LiveMode, type LiveModes } from './live/live-mode.js';
 export { liveRateHz } from './live/live-rate.js';
 export { type LiveEvent, type LiveOptions, LiveStream } from './live/live-stream.js';
 export { type Live, type OpenLiveOptions, openLive } from './live/open-live.js';
-export { type Allowance, hardToSee, learnAllowance, takenFor } from './live/vouched.js';
+export { hardToSee, learnModeBias, type ModeBias, takenFor } from './live/reference-welds.js';
 export { parseSettings } from './parse-settings.js';
-export { Pipeline, type PipelineEvent, type StretchEvent } from './pipeline.js';
+export { type IntervalEvent, Pipeline, type PipelineEvent } from './pipeline.js';
 export {
   defaultSettings,
   SETTINGS,
@@ -35,4 +36,3 @@ export {
   type Settings,
 } from './settings.js';
 export { settingsRecord } from './settings-record.js';
-export type { StretchOutcome } from './stretch-judge.js';

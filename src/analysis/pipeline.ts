@@ -1,58 +1,75 @@
 import { type ArcChange, EvidenceTracker } from '../detect/index.js';
-import type { FeatureWindow, Lane, LaneEvent, LaneSummary } from '../features/index.js';
-import { decide, type JudgedStretches, RunEvidence, type Verdict } from '../judge/index.js';
+import type {
+  ExtractorEvent,
+  ExtractorSummary,
+  FeatureExtractor,
+  FeatureWindow,
+} from '../features/index.js';
+import { decide, type JudgedIntervals, RunEvidence, type Verdict } from '../judge/index.js';
 import { Classifier, type Model, type WindowJudgement } from '../model/index.js';
+import { IntervalJudge, type IntervalOutcome } from './interval-judge.js';
 import type { Settings } from './settings.js';
-import { StretchJudge, type StretchOutcome } from './stretch-judge.js';
 
 /** What the pipeline says while samples go through it. */
 export type PipelineEvent =
   /** Provisional: this window alone. */
   | { type: 'window'; window: FeatureWindow; judgement: WindowJudgement; arcOn: boolean }
-  /** The newest half second of sound alone, from lanes that give it. */
-  | { type: 'newest'; startS: number; endS: number; arcScore: number; probabilities: Float64Array }
+  /** The newest half second of sound alone, from feature extractors that give it. */
+  | {
+      type: 'short-window';
+      startS: number;
+      endS: number;
+      arcScore: number;
+      probabilities: Float64Array;
+    }
   | ArcChange
-  /** A stretch is over; its segments and evidence are final. */
-  | StretchEvent;
+  /** An arc interval is over; its segments and evidence are final. */
+  | IntervalEvent;
 
-/** A finished stretch. `kept` is false for what is surely no arc; `summary` where the lane tells stretches apart. */
-export interface StretchEvent {
-  type: 'stretch';
-  outcome: StretchOutcome;
+/** A finished arc interval. `kept` is false for what is surely no arc; `summary` where the feature extractor tells arc intervals apart. */
+export interface IntervalEvent {
+  type: 'arc-interval';
+  outcome: IntervalOutcome;
   accepted: boolean;
   kept: boolean;
   score: number;
-  summary: LaneSummary | undefined;
+  summary: ExtractorSummary | undefined;
 }
 
 /**
  * The way from samples to verdict, the same for a file and a live arc:
- * lane (features) → arc-on → classifier → timeline → verdict.
+ * feature extractor (features) → arc-on → classifier → timeline → verdict.
  */
 export class Pipeline {
-  readonly #lane: Lane;
+  readonly #extractor: FeatureExtractor;
   readonly #classifier: Classifier;
   readonly #settings: Settings;
   readonly #rateHz: number;
   readonly #tracker: EvidenceTracker | undefined;
-  readonly #accepted: JudgedStretches;
-  readonly #doubtful: JudgedStretches;
+  readonly #accepted: JudgedIntervals;
+  readonly #doubtful: JudgedIntervals;
   /** Windows that wait until it is sure on which side of an edge of the arc they lie. */
   #pending: { window: FeatureWindow; judgement: WindowJudgement }[] = [];
-  #judge: StretchJudge | undefined;
+  #judge: IntervalJudge | undefined;
   #samples = 0;
   readonly #gathers: boolean;
 
-  /** `gathers` false keeps no finished stretch, for a stream without an end: `verdict` then never has any. */
-  constructor(lane: Lane, rateHz: number, model: Model, settings: Settings, gathers = true) {
+  /** `gathers` false keeps no finished arc interval, for a stream without an end: `verdict` then never has any. */
+  constructor(
+    extractor: FeatureExtractor,
+    rateHz: number,
+    model: Model,
+    settings: Settings,
+    gathers = true,
+  ) {
     this.#gathers = gathers;
-    this.#lane = lane;
+    this.#extractor = extractor;
     this.#rateHz = rateHz;
     this.#classifier = new Classifier(model);
     this.#settings = settings;
     this.#tracker = model.gate ? new EvidenceTracker() : undefined;
-    this.#accepted = this.#emptyStretches();
-    this.#doubtful = this.#emptyStretches();
+    this.#accepted = this.#emptyArcIntervals();
+    this.#doubtful = this.#emptyArcIntervals();
   }
 
   get durationS(): number {
@@ -61,23 +78,23 @@ export class Pipeline {
 
   push(channels: readonly Float64Array[]): PipelineEvent[] {
     this.#samples += channels[0]!.length;
-    return this.#lane.push(channels).flatMap((event) => this.#take(event));
+    return this.#extractor.push(channels).flatMap((event) => this.#take(event));
   }
 
   flush(): PipelineEvent[] {
-    const events = this.#lane.flush().flatMap((event) => this.#take(event));
+    const events = this.#extractor.flush().flatMap((event) => this.#take(event));
     for (const change of this.#tracker?.flush(this.durationS) ?? [])
       events.push(...this.#change(change));
     return events;
   }
 
-  /** The lane's figures, valid after `flush`. */
-  summary(): LaneSummary {
-    return this.#lane.summary();
+  /** The feature extractor's figures, valid after `flush`. */
+  summary(): ExtractorSummary {
+    return this.#extractor.summary();
   }
 
-  /** The accepted stretches and their evidence, valid after `flush`. */
-  get accepted(): JudgedStretches {
+  /** The accepted arc intervals and their evidence, valid after `flush`. */
+  get accepted(): JudgedIntervals {
     return this.#accepted;
   }
 
@@ -86,13 +103,13 @@ export class Pipeline {
       this.#accepted,
       this.#doubtful,
       this.#classifier,
-      this.#lane.featureSet,
+      this.#extractor.featureSet,
       this.#settings,
     );
   }
 
-  #take(event: LaneEvent): PipelineEvent[] {
-    if (event.type === 'newest') return [this.#newest(event)];
+  #take(event: ExtractorEvent): PipelineEvent[] {
+    if (event.type === 'short-window') return [this.#shortWindow(event)];
     if (event.type !== 'window') return this.#change(event);
     const { window } = event;
     const judgement = this.#classifier.judge(window);
@@ -111,10 +128,10 @@ export class Pipeline {
     return [...events, { type: 'window', window, judgement, arcOn }];
   }
 
-  #newest({ startS, endS, values }: LaneEvent & { type: 'newest' }): PipelineEvent {
+  #shortWindow({ startS, endS, values }: ExtractorEvent & { type: 'short-window' }): PipelineEvent {
     const arcScore = this.#classifier.arcScore(values);
     const probabilities = this.#classifier.windowProbabilities(values);
-    return { type: 'newest', startS, endS, arcScore, probabilities };
+    return { type: 'short-window', startS, endS, arcScore, probabilities };
   }
 
   #change(change: ArcChange): PipelineEvent[] {
@@ -141,34 +158,34 @@ export class Pipeline {
     }
   }
 
-  #finish(outcome: StretchOutcome): PipelineEvent {
-    const { stretch, evidence } = outcome;
+  #finish(outcome: IntervalOutcome): PipelineEvent {
+    const { arcInterval, evidence } = outcome;
     const gate = this.#classifier.model.gate;
     const { startDb, stopDb } = outcome;
-    const score = this.#classifier.stretchScore(
+    const score = this.#classifier.arcIntervalScore(
       { vector: evidence.vector, startDb, stopDb },
       this.#settings.arcPrior,
     );
-    const lengthS = stretch.endS - stretch.startS;
+    const lengthS = arcInterval.endS - arcInterval.startS;
     const long = lengthS >= this.#settings.minStretchS;
     // Shorter than a window, all that was judged reaches beyond it: a loud word can look like an arc so.
-    const whole = !gate || lengthS >= this.#lane.windowS;
+    const whole = !gate || lengthS >= this.#extractor.windowS;
     const accepted = long && whole && score >= (gate?.acceptScore ?? -Infinity);
     const into = accepted ? this.#accepted : this.#doubtful;
     const kept = accepted || !!(gate && long && evidence.windows > 0 && score >= gate.rejectScore);
     if (kept && this.#gathers) {
-      into.stretches.push(stretch);
+      into.arcIntervals.push(arcInterval);
       into.segments.push(...outcome.segments);
       into.evidence.merge(evidence);
       into.bestScore = Math.max(into.bestScore, score);
     }
-    const summary = this.#lane.takeSummary?.();
-    return { type: 'stretch', outcome, accepted, kept, score, summary };
+    const summary = this.#extractor.takeSummary?.();
+    return { type: 'arc-interval', outcome, accepted, kept, score, summary };
   }
 
-  #newJudge(start: { timeS: number; open: boolean }): StretchJudge {
-    const { windowS, hopS } = this.#lane;
-    return new StretchJudge(this.#classifier, start, {
+  #newJudge(start: { timeS: number; open: boolean }): IntervalJudge {
+    const { windowS, hopS } = this.#extractor;
+    return new IntervalJudge(this.#classifier, start, {
       filter: {
         hopS,
         weight: hopS / windowS,
@@ -180,10 +197,10 @@ export class Pipeline {
     });
   }
 
-  #emptyStretches(): JudgedStretches {
+  #emptyArcIntervals(): JudgedIntervals {
     const features = this.#classifier.model.featureSet.features.length;
     return {
-      stretches: [],
+      arcIntervals: [],
       segments: [],
       evidence: new RunEvidence(features),
       bestScore: -Infinity,

@@ -1,5 +1,6 @@
 import type { Note } from '../core/index.js';
-import type { Verdict } from '../judge/index.js';
+import { because, type Verdict } from '../judge/index.js';
+import { again, message } from '../messages/index.js';
 
 /** Notes of the readers that say: these cannot be the volts, amperes, rate or sound of an arc. */
 const IMPLAUSIBLE: readonly string[] = [
@@ -17,7 +18,7 @@ export function plausibleOnly(verdict: Verdict, notes: readonly Note[]): Verdict
   return {
     ...verdict,
     status: 'unsure',
-    statusReason: `No mode is named. ${why.message}`,
+    ...because(message('mode-implausible', { why: again(why) })),
     mode: null,
     confidence: null,
     probabilities: null,

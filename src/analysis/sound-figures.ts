@@ -1,4 +1,4 @@
-import type { LaneSummary } from '../features/index.js';
+import type { ExtractorSummary } from '../features/index.js';
 import type { RunEvidence, Verdict } from '../judge/index.js';
 
 /** Windows with a clear line, as a share of all, from which the run has an event rate. */
@@ -10,7 +10,7 @@ const AGREEMENT = 0.5;
  * What sound shows of the run in figures: the rate of the arc's acoustic events, and under the name of
  * the mode where the mode is known. Null where no line stands clear.
  */
-export function soundFigures(evidence: RunEvidence, verdict: Verdict): LaneSummary['figures'] {
+export function soundFigures(evidence: RunEvidence, verdict: Verdict): ExtractorSummary['figures'] {
   const found = evidence.rates.rate();
   const clear =
     found !== null &&

@@ -18,6 +18,8 @@ export type RecordingKind = 'sound' | 'electrical';
 export interface Note {
   code: string;
   message: string;
+  /** What the sentence is made of, so that it can be said in another language; see `messages`. */
+  params?: Record<string, unknown> | undefined;
 }
 
 /** A doubt about the evidence. `share` is the part of the recording (0 to 1) that it touches. */
@@ -25,17 +27,18 @@ export interface QualityFlag {
   code: string;
   share: number;
   message: string;
+  params?: Record<string, unknown> | undefined;
 }
 
-/** An arc-on stretch. An open end means that the arc was already, or still, burning at that edge. */
-export interface ArcStretch {
+/** An arc interval. An open end means that the arc was already, or still, burning at that edge. */
+export interface ArcInterval {
   startS: number;
   endS: number;
   openStart: boolean;
   openEnd: boolean;
 }
 
-/** A part of a stretch in one mode; `mode` is null where the evidence names none. */
+/** A part of an arc interval in one mode; `mode` is null where the evidence names none. */
 export interface Segment {
   startS: number;
   endS: number;

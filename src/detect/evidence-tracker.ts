@@ -56,7 +56,7 @@ export class EvidenceTracker {
   #recent: ArcEvidence[] = [];
   #on = false;
   #onSinceS = 0;
-  /** Score forgiven in the present stretch because it began with a leap. */
+  /** Score forgiven in the present arc interval because it began with a leap. */
   #lenience = 0;
   #arcLevel = 0;
   #windows = 0;
@@ -124,8 +124,8 @@ export class EvidenceTracker {
     return { type: 'arc-start', timeS: Math.max(fromS, middleS), open: false };
   }
 
-  #whileOn(newest: ArcEvidence): ArcChange[] {
-    const level = meanOf(newest.levels);
+  #whileOn(shortWindow: ArcEvidence): ArcChange[] {
+    const level = meanOf(shortWindow.levels);
     const gone = level < LEVEL_GONE * this.#arcLevel;
     if (!gone) this.#arcLevel += (level - this.#arcLevel) * 0.1;
     const doubtful =
@@ -135,10 +135,10 @@ export class EvidenceTracker {
     this.#on = false;
     const hopS = HOP_S;
     const firstBad = gone
-      ? newest
-      : (this.#recent.find((one) => one.score < OFF_SCORE - this.#lenience) ?? newest);
-    const fromS = gone ? newest.endS - 3 * hopS : firstBad.startS - hopS;
-    const toS = gone ? newest.endS : firstBad.endS;
+      ? shortWindow
+      : (this.#recent.find((one) => one.score < OFF_SCORE - this.#lenience) ?? shortWindow);
+    const fromS = gone ? shortWindow.endS - 3 * hopS : firstBad.startS - hopS;
+    const toS = gone ? shortWindow.endS : firstBad.endS;
     const step = this.#levels.sharpest('fall', Math.max(this.#onSinceS, fromS), toS);
     const sharp = step !== null && step.ratio <= 1 / EDGE_STEP;
     const timeS = sharp ? step.timeS : (firstBad.startS + firstBad.endS) / 2;

@@ -1,2 +1,2 @@
-export { ElectricalGate } from './electrical.js';
 export { type ArcChange, type ArcEvidence, EvidenceTracker } from './evidence-tracker.js';
+export { TraceArcDetector } from './trace-arc-detector.js';

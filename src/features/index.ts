@@ -1,8 +1,8 @@
 export * from './acoustic/index.js';
 export {
   CURRENT_FEATURES,
-  createElectricalLane,
-  type ElectricalLaneOptions,
+  createElectricalExtractor,
+  type ElectricalExtractorOptions,
   electricalFeatureSet,
   planSlots,
   SegmentSpectra,
@@ -11,11 +11,11 @@ export {
   VOLTAGE_CURRENT_FEATURES,
   VOLTAGE_FEATURES,
 } from './electrical/index.js';
-export type { Lane, LaneSummary, RunFigures } from './lane.js';
+export type { ExtractorSummary, FeatureExtractor, RunFigures } from './extractor.js';
 export type {
+  ExtractorEvent,
   FeatureDefinition,
   FeatureSet,
   FeatureWindow,
-  LaneEvent,
   SoundDetail,
 } from './vector.js';

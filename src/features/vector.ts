@@ -1,9 +1,18 @@
+import { type Made, type Message, said } from '../messages/index.js';
+
 /** One number of a feature vector: what it is, in which unit, and what it means to a reader. */
 export interface FeatureDefinition {
   id: string;
   /** `1` for a pure number. */
   unit: string;
   meaning: string;
+  /** The sentence of `meaning`; absent in sets whose words the catalogues do not hold. */
+  said?: Message;
+}
+
+/** A feature whose meaning is a sentence of the catalogues. */
+export function define(id: string, unit: string, meaning: Made): FeatureDefinition {
+  return { id, unit, meaning: meaning.text, said: said(meaning) };
 }
 
 /** An ordered, versioned list of features. A model names the set it was fitted on. */
@@ -41,11 +50,11 @@ export interface SoundDetail {
   clippedShare: number;
 }
 
-/** What a lane reports while samples go through it, in order of time. */
-export type LaneEvent =
+/** What a feature extractor reports while samples go through it, in order of time. */
+export type ExtractorEvent =
   | { type: 'window'; window: FeatureWindow }
   /** The same features of the newest half second of sound; comes before the window that ends with it. */
-  | { type: 'newest'; startS: number; endS: number; values: Float64Array }
+  | { type: 'short-window'; startS: number; endS: number; values: Float64Array }
   /** `open`: the arc was already burning at the first sample. */
   | { type: 'arc-start'; timeS: number; open: boolean }
   /** `open`: still burning at the last sample. */

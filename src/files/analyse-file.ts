@@ -4,7 +4,7 @@ import { openRecording, type ReadOptions, type Recording } from '../recording/in
 import { ffmpegDecoder } from './ffmpeg-decoder.js';
 import { type FileSource, openFileSource } from './file-source.js';
 import { hash } from './hash.js';
-import { loadShippedModel, loadShippedPooling } from './shipped-models.js';
+import { loadShippedPooling } from './shipped-models.js';
 
 /** How a file is to be judged; all of it may be left out. */
 export interface FileOptions extends CommonOptions {
@@ -26,10 +26,11 @@ export interface FileOptions extends CommonOptions {
  * console.log(result.mode, result.confidence);
  */
 export async function analyseFile(path: string, options: FileOptions = {}): Promise<Result> {
-  const { setup, settings, loadModel = loadShippedModel } = settled(options);
+  const { setup, settings, loadModel } = settled(options);
   const { reading = {}, withTrace, sharedClock = false } = options;
   return opened(path, reading, async (recording, sha256) => {
-    const common = { setup, settings, loadModel, path, sha256, host: 'node' };
+    const own = loadModel ? { loadModel } : {};
+    const common = { setup, settings, ...own, path, sha256, host: 'node' };
     if (withTrace === undefined) return analyse(recording, common);
     return opened(withTrace, reading, (trace, traceHash) =>
       analyseBoth(recording, trace, {

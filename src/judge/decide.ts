@@ -1,10 +1,11 @@
-import { type ArcStretch, MODES, type Mode, type Segment } from '../core/index.js';
+import { type ArcInterval, MODES, type Mode, type Segment } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
+import { message } from '../messages/index.js';
 import { type Classifier, calibrateBinary } from '../model/index.js';
 import { rankReasons } from './reasons.js';
 import type { RunEvidence } from './run-evidence.js';
 import { type Shares, shareOfArcTime } from './shares.js';
-import type { Verdict } from './verdict.js';
+import { because, type Judged, type Verdict } from './verdict.js';
 
 export interface DecisionSettings {
   ignitionMaskS: number;
@@ -13,12 +14,12 @@ export interface DecisionSettings {
   mixedShare: number;
 }
 
-/** Stretches of one kind (accepted, or doubtful) with their segments and evidence. */
-export interface JudgedStretches {
-  stretches: ArcStretch[];
+/** Arc intervals of one kind (accepted, or doubtful) with their segments and evidence. */
+export interface JudgedIntervals {
+  arcIntervals: ArcInterval[];
   segments: Segment[];
   evidence: RunEvidence;
-  /** Highest arc score of the stretches, see `stretch-gate.ts`. */
+  /** Highest arc score of the arc intervals, see `arc interval-gate.ts`. */
   bestScore: number;
 }
 
@@ -30,23 +31,24 @@ const CONFLICT_COST = 0.5;
 
 /** One answer from what was gathered over the run. */
 export function decide(
-  accepted: JudgedStretches,
-  doubtful: JudgedStretches,
+  accepted: JudgedIntervals,
+  doubtful: JudgedIntervals,
   classifier: Classifier,
   featureSet: FeatureSet,
   settings: DecisionSettings,
 ): Verdict {
-  if (accepted.stretches.length > 0) return decideArc(accepted, classifier, featureSet, settings);
-  if (doubtful.stretches.length > 0) return decideDoubtful(doubtful, classifier, featureSet);
+  if (accepted.arcIntervals.length > 0)
+    return decideArc(accepted, classifier, featureSet, settings);
+  if (doubtful.arcIntervals.length > 0) return decideDoubtful(doubtful, classifier, featureSet);
   return {
     ...empty(),
     status: 'no-arc',
-    statusReason: 'Nothing in the recording shows a burning arc.',
+    ...because(message('no-arc-shown')),
   };
 }
 
 function decideDoubtful(
-  doubtful: JudgedStretches,
+  doubtful: JudgedIntervals,
   classifier: Classifier,
   set: FeatureSet,
 ): Verdict {
@@ -55,24 +57,29 @@ function decideDoubtful(
   const arc = calibrateBinary(gate.calibration, doubtful.bestScore);
   return {
     ...empty(),
-    arcStretches: arc >= 0.5 ? doubtful.stretches : [],
+    arcStretches: arc >= 0.5 ? doubtful.arcIntervals : [],
     status: 'unsure',
-    statusReason: `It may be an arc (${percent(arc)}), but rain, fire, engines or tools can sound like this; no mode is named.`,
+    ...because(message('may-be-an-arc', { probability: arc })),
     probabilities: runProbabilities(evidence, classifier),
     reasons: rankReasons(evidence, classifier, set),
   };
 }
 
 function decideArc(
-  { stretches, segments, evidence }: JudgedStretches,
+  { arcIntervals, segments, evidence }: JudgedIntervals,
   classifier: Classifier,
   set: FeatureSet,
   settings: DecisionSettings,
 ): Verdict {
-  const shares = shareOfArcTime(stretches, segments, settings.ignitionMaskS, settings.craterMaskS);
-  const base = { ...empty(), arcStretches: stretches, segments, shareOfArcTime: shares };
+  const shares = shareOfArcTime(
+    arcIntervals,
+    segments,
+    settings.ignitionMaskS,
+    settings.craterMaskS,
+  );
+  const base = { ...empty(), arcStretches: arcIntervals, segments, shareOfArcTime: shares };
   if (evidence.windows === 0 || !shares)
-    return { ...base, status: 'unsure', statusReason: 'The arc is too short to be judged.' };
+    return { ...base, status: 'unsure', ...because(message('arc-too-short')) };
   const probabilities = runProbabilities(evidence, classifier);
   const reasons = rankReasons(evidence, classifier, set);
   const judged = { ...base, probabilities, reasons };
@@ -80,7 +87,7 @@ function decideArc(
     return {
       ...judged,
       status: 'unsure',
-      statusReason: 'The arc is unlike anything the model was fitted on; no mode is named.',
+      ...because(message('arc-unlike-model')),
     };
   const verdict = nameMode(judged, shares, probabilities, settings);
   const doubtful = probabilities['short-circuit'] >= RIVAL && isShallow(evidence, set);
@@ -91,8 +98,7 @@ function decideArc(
     mode: null,
     confidence: null,
     segments: segments.map((one) => (one.mode === 'pulsed-spray' ? { ...one, mode: null } : one)),
-    statusReason:
-      'The sound beats evenly but faintly: a pulsed current or a dip controlled by the source; sound alone cannot tell which. Log the voltage to know.',
+    ...because(message('faint-even-beat')),
   };
 }
 
@@ -114,7 +120,7 @@ const RIVAL = 0.1;
 const SHALLOW = -1.6;
 
 export function nameMode(
-  judged: Omit<Verdict, 'status' | 'statusReason'>,
+  judged: Judged,
   shares: Shares,
   probabilities: Record<Mode, number>,
   settings: DecisionSettings,
@@ -133,26 +139,30 @@ export function nameMode(
       status: 'ok',
       mode: 'mixed',
       confidence: parts,
-      statusReason: `The run mixes ${[main, ...others].map((mode) => `${mode} (${percent(shares[mode])})`).join(' and ')}.`,
+      ...because(
+        message('modes-mixed', {
+          modes: [main, ...others].map((mode) => ({ mode, shareOfTime: shares[mode] })),
+        }),
+      ),
     };
   if (confidence < settings.answerThreshold)
     return {
       ...judged,
       status: 'unsure',
-      statusReason: `The likeliest mode, ${likeliest}, reaches only ${percent(confidence)}.`,
+      ...because(message('mode-not-sure', { mode: likeliest, probability: confidence })),
     };
   if (likeliest !== main)
     return {
       ...judged,
       status: 'unsure',
-      statusReason: `The run as a whole looks like ${likeliest}, but most moments like ${main}.`,
+      ...because(message('run-against-moments', { run: likeliest, moments: main })),
     };
   return {
     ...judged,
     status: 'ok',
     mode: likeliest,
     confidence,
-    statusReason: `${likeliest} over ${percent(shares[likeliest])} of the judged arc time.`,
+    ...because(message('mode-held', { mode: likeliest, shareOfTime: shares[likeliest] })),
   };
 }
 
@@ -182,11 +192,7 @@ export function runProbabilities(
   return Object.fromEntries(MODES.map((mode, k) => [mode, p[k]!])) as Record<Mode, number>;
 }
 
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
-}
-
-function empty(): Omit<Verdict, 'status' | 'statusReason'> {
+function empty(): Judged {
   return {
     mode: null,
     confidence: null,

@@ -1,11 +1,11 @@
 export {
   type DecisionSettings,
   decide,
-  type JudgedStretches,
+  type JudgedIntervals,
   nameMode,
   runProbabilities,
 } from './decide.js';
 export { rankReasons } from './reasons.js';
 export { RunEvidence } from './run-evidence.js';
 export { type Shares, shareOfArcTime, steadyPart } from './shares.js';
-export type { Reason, Verdict } from './verdict.js';
+export { because, type Judged, type Reason, type Verdict } from './verdict.js';

@@ -1,5 +1,6 @@
 import { MODES } from '../core/index.js';
-import type { FeatureSet } from '../features/index.js';
+import type { FeatureDefinition, FeatureSet } from '../features/index.js';
+import { type Message, message } from '../messages/index.js';
 import type { Classifier } from '../model/index.js';
 import type { RunEvidence } from './run-evidence.js';
 import type { Reason } from './verdict.js';
@@ -19,14 +20,15 @@ export function rankReasons(
       let best = 0;
       for (let k = 1; k < MODES.length; k++)
         if (contributions[k]![i]! > contributions[best]![i]!) best = k;
-      const value = evidence.vector.mean(i);
+      const mean = evidence.vector.mean(i);
+      const value = Number.isNaN(mean) ? null : mean;
       return {
         feature: feature.id,
-        value: Number.isNaN(value) ? null : value,
+        value,
         unit: feature.unit,
         speaksFor: MODES[best]!,
         weight: contributions[best]![i]!,
-        text: `${feature.meaning}: ${sayValue(value, feature.unit)}`,
+        ...message('sign', { feature: inWords(feature), value, unit: feature.unit }),
       };
     })
     .filter((reason) => reason.weight >= LEAST_WEIGHT)
@@ -34,14 +36,6 @@ export function rankReasons(
     .slice(0, MOST);
 }
 
-/** Logarithms are for the model; people read the number itself. */
-function sayValue(value: number, unit: string): string {
-  if (Number.isNaN(value)) return 'not shown here';
-  if (unit === 'log10') return `${digits(10 ** value)} (ratio)`;
-  if (unit === 'log2 Hz') return `${digits(2 ** value)} Hz`;
-  return unit === '1' ? digits(value) : `${digits(value)} ${unit}`;
-}
-
-function digits(value: number): string {
-  return Number(value.toPrecision(3)).toString();
+function inWords({ said, meaning }: FeatureDefinition): Message {
+  return said ?? message('in-words', { text: meaning });
 }

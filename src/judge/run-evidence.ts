@@ -1,9 +1,9 @@
-import type { FeatureWindow } from '../features/index.js';
+import { type FeatureWindow, hasClearLine, hasClearOnsets } from '../features/index.js';
 import { RunVector, type WindowJudgement, WindowOpinions } from '../model/index.js';
 import { RateTally } from './rate-tally.js';
 
 /**
- * Sums over the steady windows of one or more arc stretches: all that the verdict needs, in memory
+ * Sums over the steady windows of one or more arc intervals: all that the verdict needs, in memory
  * that does not grow with the run.
  */
 export class RunEvidence {
@@ -30,7 +30,7 @@ export class RunEvidence {
     if (window.sound) this.#addSound(window.sound);
   }
 
-  /** Joins the evidence of another stretch of the same run. */
+  /** Joins the evidence of another arc interval of the same run. */
   merge(other: RunEvidence): void {
     this.windows += other.windows;
     this.novelty += other.novelty;
@@ -44,8 +44,8 @@ export class RunEvidence {
 
   #addSound(sound: NonNullable<FeatureWindow['sound']>): void {
     this.clipped += sound.clippedShare;
-    const line = sound.lineProminence >= CLEAR_LINE;
-    const onsets = sound.onsetStrength >= CLEAR_ONSETS;
+    const line = hasClearLine(sound);
+    const onsets = hasClearOnsets(sound);
     // A line is exact where events are even; the count of onsets stands in where they are not.
     if (line) this.rates.add(sound.lineHz);
     else if (onsets) this.rates.add(sound.onsetHz, false);
@@ -56,9 +56,5 @@ export class RunEvidence {
   }
 }
 
-/** Prominence from which a line stands clear of the highest that chance lifts out of 1,000 bins. */
-const CLEAR_LINE = 20;
-/** Rise (octaves of amplitude) from which onsets are events and not the unrest of hiss. */
-const CLEAR_ONSETS = 2;
 /** Two estimates further apart than this (0.4 octaves, 32 %) are in conflict. */
 const RATE_CONFLICT_OCTAVES = 0.4;

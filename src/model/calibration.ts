@@ -1,14 +1,11 @@
-import * as z from 'zod/mini';
-
 /** Maps scores to probabilities: `softmax(slope·score + offset)`, fitted on runs the scorer never saw. */
-export const calibrationSchema = z.object({
-  slope: z.number().check(z.positive()),
-  offset: z.array(z.number()).check(z.minLength(1), z.maxLength(16)),
+export interface Calibration {
+  slope: number;
+  offset: number[];
   /** How it was fitted and on how many runs, for the reader of a probability. */
-  method: z.string(),
-  runs: z.int().check(z.nonnegative()),
-});
-export type Calibration = z.infer<typeof calibrationSchema>;
+  method: string;
+  runs: number;
+}
 
 /** Probabilities from scores; they add up to 1. */
 export function calibrate(calibration: Calibration, scores: ArrayLike<number>): Float64Array {

@@ -1,12 +1,12 @@
 import { MODES } from '../core/index.js';
 import type { FeatureWindow } from '../features/index.js';
+import { type ArcSigns, arcSignVector, ruleScore, windowArcScore } from './arc-classifier.js';
 import { calibrate, priorScore } from './calibration.js';
 import type { Model } from './model-document.js';
 import { noveltyDistance } from './novelty.js';
 import { runScores } from './run-scores.js';
 import type { RunVector } from './run-vector.js';
 import { explain, score } from './scorer.js';
-import { plainEvidence, type StretchSigns, stretchVector, windowArcScore } from './stretch-gate.js';
 import type { WindowOpinions } from './window-opinions.js';
 
 /** What a model says of one window. */
@@ -19,7 +19,7 @@ export interface WindowJudgement {
   parts: Float64Array[];
   /** Calibrated probabilities in the order of {@link MODES}, given that an arc burns. */
   probabilities: Float64Array;
-  /** Score for an arc against everything else; +Infinity where the lane itself finds the arc. */
+  /** Score for an arc against everything else; +Infinity where the feature extractor itself finds the arc. */
   arcScore: number;
   /** About 1 for a typical window, see `novelty.ts`. */
   novelty: number;
@@ -41,15 +41,15 @@ export class Classifier {
   }
 
   /**
-   * Log-odds, before calibration, that a stretch was an arc; +Infinity where the lane itself finds the arc.
+   * Log-odds, before calibration, that a stretch was an arc; +Infinity where the feature extractor itself finds the arc.
    * @param prior probability of an arc before listening
    */
-  stretchScore(signs: StretchSigns, prior: number): number {
+  arcIntervalScore(signs: ArcSigns, prior: number): number {
     const gate = this.model.gate;
     if (!gate) return Infinity;
-    const fitted = score(gate.stretch, stretchVector(signs))[0]!;
+    const fitted = score(gate.stretch, arcSignVector(signs))[0]!;
     const { features } = this.model.featureSet;
-    return fitted + plainEvidence(signs, features) + priorScore(gate.calibration, prior);
+    return fitted + ruleScore(signs, features) + priorScore(gate.calibration, prior);
   }
 
   /** Calibrated probabilities of one window's features in the order of {@link MODES}, given that an arc burns. */

@@ -1,4 +1,12 @@
 export {
+  type ArcSigns,
+  arcSignVector,
+  arcSignVectorLength,
+  isSilent,
+  ruleScore,
+  windowArcScore,
+} from './arc-classifier.js';
+export {
   type Calibration,
   calibrate,
   calibrateBinary,
@@ -7,19 +15,11 @@ export {
 } from './calibration.js';
 export { Classifier, type WindowJudgement } from './classifier.js';
 export { type LinearScorer, standardise } from './linear-scorer.js';
-export { MODEL_SCHEMA_VERSION, type Model, modelSchema, parseModel } from './model-document.js';
+export { checkFit, MODEL_SCHEMA_VERSION, type Model } from './model-document.js';
 export { modelFingerprint } from './model-fingerprint.js';
 export { type Novelty, noveltyDistance } from './novelty.js';
 export { centred, runScores } from './run-scores.js';
 export { RunVector, runVectorLength } from './run-vector.js';
 export { explain, type Scorer, score } from './scorer.js';
-export {
-  isSilent,
-  plainEvidence,
-  type StretchSigns,
-  stretchVector,
-  stretchVectorLength,
-  windowArcScore,
-} from './stretch-gate.js';
 export type { Tree, TreeScorer } from './tree-scorer.js';
 export { WindowOpinions } from './window-opinions.js';

@@ -1,20 +1,15 @@
-import * as z from 'zod/mini';
-
 /**
  * A linear score a class over standardised features: `bias[k] + Σ weight[k][i]·z_i` with
  * `z = (value − mean) / deviation`, cut at ±4 so that one strange feature cannot decide alone.
  * An absent value counts as the mean.
  */
-export const linearScorerSchema = z.object({
-  kind: z.literal('linear'),
-  mean: z.array(z.number()).check(z.maxLength(999)),
-  deviation: z.array(z.number().check(z.positive())).check(z.maxLength(999)),
-  bias: z.array(z.number()).check(z.minLength(1), z.maxLength(16)),
-  weight: z
-    .array(z.array(z.number()).check(z.maxLength(999)))
-    .check(z.minLength(1), z.maxLength(16)),
-});
-export type LinearScorer = z.infer<typeof linearScorerSchema>;
+export interface LinearScorer {
+  kind: 'linear';
+  mean: number[];
+  deviation: number[];
+  bias: number[];
+  weight: number[][];
+}
 
 const CUT = 4;
 

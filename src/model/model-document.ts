@@ -1,94 +1,53 @@
-import * as z from 'zod/mini';
-import { ArcError, MODES } from '../core/index.js';
+import { ArcError, MODES, type Mode } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
-import { calibrationSchema } from './calibration.js';
-import { noveltySchema } from './novelty.js';
+import { arcSignVectorLength } from './arc-classifier.js';
+import type { Calibration } from './calibration.js';
+import type { Novelty } from './novelty.js';
 import { runVectorLength } from './run-vector.js';
-import { type Scorer, scorerSchema } from './scorer.js';
-import { stretchVectorLength } from './stretch-gate.js';
+import type { Scorer } from './scorer.js';
 
 /** Format of the model document. */
 export const MODEL_SCHEMA_VERSION = '1';
 
 /** Everything the judgement needs beside code: plain data, checked before use, never run. */
-export const modelSchema = z.object({
-  kind: z.literal('arc-transfer-model'),
-  schemaVersion: z.literal(MODEL_SCHEMA_VERSION),
-  id: z.string().check(z.maxLength(200)),
-  version: z.string().check(z.maxLength(50)),
-  featureSet: z.object({
-    id: z.string(),
-    version: z.int(),
-    features: z.array(z.string()).check(z.maxLength(999)),
-  }),
+export interface Model {
+  kind: 'arc-transfer-model';
+  schemaVersion: typeof MODEL_SCHEMA_VERSION;
+  id: string;
+  version: string;
+  featureSet: { id: string; version: number; features: string[] };
   /** In this order and no other: scores are read by place. */
-  modes: z.array(z.enum(MODES)).check(
-    z.length(MODES.length),
-    z.refine((modes) => modes.every((mode, k) => mode === MODES[k]), {
-      error: `modes in the order ${MODES.join(', ')}`,
-    }),
-  ),
+  modes: Mode[];
   /** Mode scores of a window, in the order of `modes`. */
-  modeScorer: scorerSchema,
+  modeScorer: Scorer;
   /** From a window's scores to probabilities. */
-  windowCalibration: calibrationSchema,
+  windowCalibration: Calibration;
   /** Mode scores of a run from the means and spreads of its window features, see `run-vector.ts`. */
-  runScorer: scorerSchema,
+  runScorer: Scorer;
   /** From a run's scores to probabilities. */
-  runCalibration: calibrationSchema,
+  runCalibration: Calibration;
   /** Arc against everything else; null for traces, where the arc shows in the voltage itself. */
-  gate: z.nullable(
-    z.object({
-      /** Arc score of a window. */
-      scorer: scorerSchema,
-      /** Log-odds of a stretch from its signs, see `stretch-gate.ts`. */
-      stretch: scorerSchema,
-      calibration: calibrationSchema,
-      /** Stretch score from which a mode may be named. */
-      acceptScore: z.number(),
-      /** Below it the stretch is no arc; between the two the answer is `unsure`. */
-      rejectScore: z.number(),
-    }),
-  ),
-  novelty: noveltySchema,
+  gate: {
+    /** Arc score of a window. */
+    scorer: Scorer;
+    /** Log-odds of an arc interval from its signs, see `arc-classifier.ts`. */
+    stretch: Scorer;
+    calibration: Calibration;
+    /** Score of an arc interval from which a mode may be named. */
+    acceptScore: number;
+    /** Below it the interval is no arc; between the two the answer is `unsure`. */
+    rejectScore: number;
+  } | null;
+  novelty: Novelty;
   /** How it was made and what was measured; for people and the model card. */
-  training: z.record(z.string(), z.unknown()),
-});
-export type Model = z.infer<typeof modelSchema>;
-
-/** Documents that were checked, and what they were checked against, so that a batch checks each once. */
-const checked = new WeakMap<object, { model: Model; featureSet: FeatureSet }>();
+  training: Record<string, unknown>;
+}
 
 /**
- * Checks a model document against the schema and against the feature set it will be used with. A document
- * must not be changed after it was checked.
- * @throws ArcError `bad-model`, `model-mismatch`
+ * Refuses a model that was fitted on other features than this program computes.
+ * @throws ArcError `model-mismatch`, `bad-model`
  */
-export function parseModel(document: unknown, featureSet: FeatureSet): Model {
-  const known = typeof document === 'object' && document !== null ? checked.get(document) : null;
-  if (known?.featureSet === featureSet) return known.model;
-  const model = known?.model ?? validModel(document);
-  checkFit(model, featureSet);
-  checked.set(document as object, { model, featureSet });
-  return model;
-}
-
-function validModel(document: unknown): Model {
-  const parsed = modelSchema.safeParse(document);
-  if (!parsed.success) {
-    const issue = parsed.error.issues[0];
-    throw new ArcError({
-      code: 'bad-model',
-      what: `The model document is not valid at "${issue?.path.join('.') ?? ''}": ${issue?.message ?? ''}.`,
-      expected: 'a document written by `arc-transfer fit`',
-      todo: 'Use the shipped model (leave --model out) or fit again.',
-      cause: parsed.error,
-    });
-  }
-  return parsed.data;
-}
-
-function checkFit(model: Model, featureSet: FeatureSet): void {
+export function checkFit(model: Model, featureSet: FeatureSet): void {
   const names = featureSet.features.map((feature) => feature.id).join(',');
   if (model.featureSet.id !== featureSet.id || model.featureSet.features.join(',') !== names)
     throw new ArcError({
@@ -105,7 +64,7 @@ function checkWidths(model: Model, features: number): void {
   const gate = model.gate ? [model.gate.scorer] : [];
   const ok =
     [model.modeScorer, ...gate].every((scorer) => scorerFits(scorer, features)) &&
-    (!model.gate || scorerFits(model.gate.stretch, stretchVectorLength(features))) &&
+    (!model.gate || scorerFits(model.gate.stretch, arcSignVectorLength(features))) &&
     scorerFits(model.runScorer, runVectorLength(features)) &&
     model.runScorer.bias.length === MODES.length &&
     model.modeScorer.bias.length === MODES.length &&

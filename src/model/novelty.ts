@@ -1,4 +1,3 @@
-import * as z from 'zod/mini';
 import { standardise } from './linear-scorer.js';
 
 /**
@@ -6,16 +5,13 @@ import { standardise } from './linear-scorer.js';
  * with one covariance within the classes. `factor` is the inverse Cholesky factor (lower triangle by
  * rows) of that covariance; a window beyond `limit` is unlike anything seen.
  */
-export const noveltySchema = z.object({
-  mean: z.array(z.number()).check(z.maxLength(999)),
-  deviation: z.array(z.number().check(z.positive())).check(z.maxLength(999)),
-  centres: z
-    .array(z.array(z.number()).check(z.maxLength(999)))
-    .check(z.minLength(1), z.maxLength(16)),
-  factor: z.array(z.number()).check(z.maxLength(500_000)),
-  limit: z.number().check(z.positive()),
-});
-export type Novelty = z.infer<typeof noveltySchema>;
+export interface Novelty {
+  mean: number[];
+  deviation: number[];
+  centres: number[][];
+  factor: number[];
+  limit: number;
+}
 
 /** Root mean square of the whitened distance to the nearest class; about 1 for a typical window. */
 export function noveltyDistance(novelty: Novelty, values: Float64Array): number {

@@ -25,7 +25,7 @@ export class RunVector {
     }
   }
 
-  /** Joins the windows of another stretch of the same run. */
+  /** Joins the windows of another arc interval of the same run. */
   merge(other: RunVector): void {
     for (let i = 0; i < this.#sum.length; i++) {
       this.#count[i] = this.#count[i]! + other.#count[i]!;

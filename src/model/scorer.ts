@@ -1,9 +1,8 @@
-import * as z from 'zod/mini';
-import { explainLinear, linearScorerSchema, scoreLinear } from './linear-scorer.js';
-import { explainTrees, scoreTrees, treeScorerSchema } from './tree-scorer.js';
+import { explainLinear, type LinearScorer, scoreLinear } from './linear-scorer.js';
+import { explainTrees, scoreTrees, type TreeScorer } from './tree-scorer.js';
 
-export const scorerSchema = z.discriminatedUnion('kind', [treeScorerSchema, linearScorerSchema]);
-export type Scorer = z.infer<typeof scorerSchema>;
+/** Scores a feature vector, one score a class. */
+export type Scorer = TreeScorer | LinearScorer;
 
 /** Scores of a feature vector, one a class; differences of scores are log-odds before calibration. */
 export function score(scorer: Scorer, values: Float64Array): Float64Array {

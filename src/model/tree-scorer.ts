@@ -1,8 +1,3 @@
-import * as z from 'zod/mini';
-
-const NODE_LIMIT = 1023;
-const FEATURE_LIMIT = 999;
-
 /**
  * One regression tree in flat arrays, node 0 the root. `feature` −1 marks a leaf. A window goes left
  * when its value is at most `threshold`; an absent value goes where `absentLeft` says. `value` is the
@@ -17,20 +12,12 @@ export interface Tree {
   value: number[];
 }
 
-/** Checked by hand: a model holds many thousand nodes, and a general checker would take longer than a weld. */
-export const treeSchema = z.custom<Tree>(isTree, {
-  message: 'a tree: arrays of one length, finite numbers, children after their parents',
-});
-
 /** Sums of trees, one list a class: class k scores `bias[k]` plus its trees. */
-export const treeScorerSchema = z.object({
-  kind: z.literal('trees'),
-  bias: z.array(z.number()).check(z.minLength(1), z.maxLength(16)),
-  trees: z
-    .array(z.array(treeSchema).check(z.maxLength(2000)))
-    .check(z.minLength(1), z.maxLength(16)),
-});
-export type TreeScorer = z.infer<typeof treeScorerSchema>;
+export interface TreeScorer {
+  kind: 'trees';
+  bias: number[];
+  trees: Tree[][];
+}
 
 /** Scores of a feature vector, one a class. */
 export function scoreTrees(scorer: TreeScorer, values: Float64Array): Float64Array {
@@ -68,30 +55,4 @@ function childOf(tree: Tree, node: number, values: Float64Array): number {
   const value = values[tree.feature[node]!]!;
   const left = Number.isNaN(value) ? tree.absentLeft[node]! : value <= tree.threshold[node]!;
   return left ? tree.left[node]! : tree.right[node]!;
-}
-
-function isTree(value: unknown): value is Tree {
-  if (typeof value !== 'object' || value === null) return false;
-  const { feature, threshold, left, right, absentLeft, value: response } = value as Partial<Tree>;
-  if (!Array.isArray(feature) || feature.length < 1 || feature.length > NODE_LIMIT) return false;
-  const n = feature.length;
-  return (
-    feature.every((one) => Number.isInteger(one) && one >= -1 && one <= FEATURE_LIMIT) &&
-    isList(threshold, n, Number.isFinite) &&
-    isList(response, n, Number.isFinite) &&
-    isList(left, n, Number.isInteger) &&
-    isList(right, n, Number.isInteger) &&
-    isList(absentLeft, n, (one) => typeof one === 'boolean') &&
-    childrenFollow(feature, left as number[], right as number[])
-  );
-}
-
-function isList(value: unknown, length: number, holds: (one: unknown) => boolean): boolean {
-  return Array.isArray(value) && value.length === length && value.every(holds);
-}
-
-/** Children stand after their parent, so no document can make a walk that never ends. */
-function childrenFollow(feature: number[], left: number[], right: number[]): boolean {
-  const isChild = (child: number, parent: number) => child > parent && child < feature.length;
-  return feature.every((one, i) => one < 0 || (isChild(left[i]!, i) && isChild(right[i]!, i)));
 }

@@ -20,7 +20,7 @@ export class WindowOpinions {
     for (const [k, part] of (parts ?? []).entries()) addTo(this.#parts[k]!, part);
   }
 
-  /** Joins the windows of another stretch of the same run. */
+  /** Joins the windows of another arc interval of the same run. */
   merge(other: WindowOpinions): void {
     this.#windows += other.#windows;
     addTo(this.#scores, other.#scores);

@@ -1,4 +1,5 @@
 import { ArcError, type Note, type RecordingKind } from '../core/index.js';
+import { note } from '../messages/index.js';
 import type { Channel, ReadOptions } from './types.js';
 
 /** One channel taken from a sound file: where it lies and by what to multiply full scale. */
@@ -37,10 +38,9 @@ export function chooseChannels(count: number, options: ReadOptions): ChannelChoi
     const index = channelIndex(stated, count, quantity);
     const factor = fullScale(options.scale?.[quantity], quantity, unit);
     picks.push({ index, factor, channel: { name: `channel ${index + 1}`, quantity, unit } });
-    notes.push({
-      code: 'scale-stated',
-      message: `Channel ${index + 1} is read as ${quantity} with ${factor} ${unit} at digital full scale, as stated.`,
-    });
+    notes.push(
+      note('scale-stated', { of: 'channel', channel: index + 1, quantity, atFullScale: factor }),
+    );
   }
   if (picks.length === 2 && picks[0]?.index === picks[1]?.index) {
     throw new ArcError({
@@ -62,10 +62,7 @@ function chooseSound(count: number, stated: number | string | undefined): Channe
   };
   const notes: Note[] = [];
   if (count > 1 && stated === undefined) {
-    notes.push({
-      code: 'channel-assumed',
-      message: `Of ${count} channels the first was taken as sound and the others were left out; state a channel to use another, or which ones hold voltage and current.`,
-    });
+    notes.push(note('channel-assumed', { channels: count }));
   }
   return {
     kind: 'sound',

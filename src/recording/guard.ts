@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../core/index.js';
+import { note } from '../messages/index.js';
 import type { ChannelPick } from './channels.js';
 
 /** Watches samples on their way out of a reader. */
@@ -64,10 +65,7 @@ export function createSampleGuard(
       refuseIfTooMany();
       if (bad > 0) notes.push(nonFiniteNote(bad, times, holds.includes(true)));
       if (peak > 1) {
-        notes.push({
-          code: 'above-full-scale',
-          message: `Samples reach ${peak.toPrecision(4)} times digital full scale; they are kept as they are.`,
-        });
+        notes.push(note('above-full-scale', { peakOverFullScale: peak }));
       }
     },
   };
@@ -88,13 +86,8 @@ function largestFinite(samples: Float64Array): number {
 }
 
 function nonFiniteNote(bad: number, times: readonly number[], held: boolean): Note {
-  const shown = times.map((time) => `${time.toFixed(4)} s`).join(', ');
-  const more = bad > times.length ? ', …' : '';
-  const by = held ? 'the last good value' : '0';
-  return {
-    code: 'not-finite',
-    message: `${bad} ${bad === 1 ? 'sample is' : 'samples are'} not a number (at ${shown}${more}); replaced by ${by}.`,
-  };
+  const replacedBy = held ? 'last-good' : 'zero';
+  return note('not-finite', { samples: bad, firstTimesS: [...times], replacedBy });
 }
 
 function tooMany(bad: number, seen: number): ArcError {

@@ -1,5 +1,3 @@
-import type { Note } from '../core/index.js';
-
 /** Mean in parts of full scale, and its part of the power, above which a channel is no sound. Own choice. */
 const LARGE_OFFSET = 0.02;
 const OFFSET_POWER = 0.25;
@@ -30,12 +28,4 @@ export class Sides {
       Math.abs(mean) > LARGE_OFFSET && mean * mean > OFFSET_POWER * (this.#squares / this.#count)
     );
   }
-}
-
-export function oneSidedNote(): Note {
-  return {
-    code: 'one-sided-sound',
-    message:
-      'The samples lie on one side of zero, as the volts or amperes of an arc do and a sound does not. State what the channels hold, such as --channel voltage=1,current=2 with --scale, or --channel sound=1 if it is sound.',
-  };
 }

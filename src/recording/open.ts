@@ -1,4 +1,5 @@
 import { ArcError } from '../core/index.js';
+import { note } from '../messages/index.js';
 import { openRaw } from './raw/index.js';
 import { type Reader, type ReaderContext, SNIFF_BYTES } from './reader.js';
 import { READERS } from './readers.js';
@@ -34,10 +35,7 @@ function withGrowthNote(recording: Recording, source: ByteSource): Recording {
     yield* blocks();
     const now = await source.currentSize?.();
     if (now === undefined || now <= source.size) return;
-    recording.notes.push({
-      code: 'file-growing',
-      message: `The file grew from ${source.size} to ${now} bytes while it was read; the result covers what was there at the start.`,
-    });
+    recording.notes.push(note('file-growing', { openedBytes: source.size, nowBytes: now }));
   };
   return recording;
 }

@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../core/index.js';
+import { note } from '../messages/index.js';
 import type { PcmEncoding, PcmFormat } from './pcm/index.js';
 import type { ReadOptions } from './types.js';
 
@@ -65,10 +66,7 @@ export function checkRate(
   notes: Note[],
 ): number {
   if (inFile === 0 && stated !== undefined && stated > 0) {
-    notes.push({
-      code: 'sample-rate-stated',
-      message: `The file states a sample rate of 0; ${stated} Hz is used, as stated.`,
-    });
+    notes.push(note('sample-rate-stated', { sampleRateHz: stated }));
     return stated;
   }
   if (!(inFile >= 1 && inFile <= MAX_RATE_HZ)) {

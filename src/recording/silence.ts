@@ -1,4 +1,5 @@
 import type { Note } from '../core/index.js';
+import { note } from '../messages/index.js';
 
 /** Notices that the channel taken by default holds nothing while another one does. */
 export interface SilenceWatch {
@@ -21,11 +22,7 @@ export function createSilenceWatch(): SilenceWatch {
     },
     finish(notes) {
       if (!chosenIsFlat || !otherHasSound) return;
-      notes.push({
-        code: 'chosen-channel-silent',
-        message:
-          'The first channel is silent from end to end, but another channel is not; state which channel to use.',
-      });
+      notes.push(note('chosen-channel-silent'));
     },
   };
 }

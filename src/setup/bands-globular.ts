@@ -66,7 +66,7 @@ export const GLOBULAR_BANDS: readonly BandRow[] = [
       material: 'any',
       gas: 'not stated',
       co2: [0, 100],
-      source: `another ${NOTE.slice(2)}, which disagrees`,
+      source: 'another reference note on transfer modes, which disagrees',
       certainty: 'F2',
     },
     [[null, null, [22, 28]]],

@@ -1,16 +1,17 @@
 import type { Mode } from '../core/index.js';
+import type { BandGas, BandRemark, SourceName } from '../messages/index.js';
 import { MM_PER_INCH } from './quantities.js';
-import { type Certainty, type Range, range, type Sourced } from './sourced.js';
+import { type Certainty, type Range, range, type Shown } from './sourced.js';
 import type { WireMaterial } from './wire-words.js';
 
 /** A published or taught window of one mode. Tables rarely say where their volts were read. */
-export interface BandRow extends Sourced {
+export interface BandRow extends Shown {
   mode: Mode;
   material: WireMaterial | 'any';
   /** Null where the source names no wire. */
   diameterMm: Range | null;
   /** The source's own words for the gas. */
-  gas: string;
+  gas: BandGas;
   /** CO2 in per cent for which the row speaks. */
   co2: Range;
   currentA: Range | null;
@@ -18,16 +19,17 @@ export interface BandRow extends Sourced {
   feedMPerMin: Range | null;
   /** True where the row is a whole window of the mode, false where it is a setting for one joint. */
   whole: boolean;
-  about: string;
+  /** What the source remarks on the row. */
+  about: BandRemark | '';
 }
 
 type Pair = readonly [number, number];
 export interface Scope {
   mode: Mode;
   material: WireMaterial | 'any';
-  gas: string;
+  gas: BandGas;
   co2: Pair;
-  source: string;
+  source: SourceName;
   certainty: Certainty;
   whole: boolean;
 }
@@ -38,7 +40,7 @@ export type Cells = readonly [
   amps: Pair | null,
   volts: Pair | null,
   ipm?: Pair | null,
-  about?: string,
+  about?: BandRemark,
 ];
 
 const pair = (cells: Pair | null | undefined, factor = 1): Range | null =>

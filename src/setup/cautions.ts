@@ -1,6 +1,13 @@
-/** Said beside every piece of advice. General safety per ANSI Z49.1; local rules come first. */
-export const BEFORE_YOU_CHANGE: readonly string[] = [
-  'Follow the qualified welding procedure: change no setting outside its limits, and ask whoever is responsible for it.',
-  'Eyes and skin, fume, electric shock, burns, noise: protect yourself and those beside you before measuring near a live arc; local codes and your employer’s rules come first.',
-  'This tool is not an inspection and does not qualify or reject a weld.',
+import { type Message, message, messagesOf, textsOf } from '../messages/index.js';
+
+const SENTENCES = [
+  message('caution-procedure-first'),
+  message('caution-measuring'),
+  message('caution-no-inspection'),
 ];
+
+/** Said beside every piece of advice. General safety per ANSI Z49.1; local rules come first. */
+export const BEFORE_YOU_CHANGE: readonly string[] = textsOf(SENTENCES);
+
+/** The same by their codes. */
+export const BEFORE_YOU_CHANGE_MESSAGES: readonly Message[] = messagesOf(SENTENCES);

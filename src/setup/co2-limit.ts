@@ -1,54 +1,55 @@
-import type { Gas } from './gas.js';
-import type { Sourced } from './sourced.js';
+import { type Co2Saying, type Made, message } from '../messages/index.js';
+import { type Gas, gasName } from './gas.js';
+import type { Shown } from './sourced.js';
 
 /** One source's word on how much CO2 axial spray bears on steel. */
-export interface Co2LimitRow extends Sourced {
+export interface Co2LimitRow extends Shown {
   /** CO2 in per cent above which this source gives no axial spray; null where it names none. */
   limit: number | null;
-  says: string;
+  saying: Co2Saying;
 }
 
 /** The sources disagree, and the disagreement is the knowledge. */
 export const CO2_LIMITS: readonly Co2LimitRow[] = [
   {
     limit: 15,
-    says: 'above about 15 % CO2 globular does not turn into spray',
+    saying: 'globular-stays-above-15',
     source: 'MIG Welding Handbook, ch. 1 p. 7',
     certainty: 'F',
   },
   {
     limit: 20,
-    says: 'spray needs at least 80 % argon',
+    saying: 'spray-needs-80-argon',
     source: 'a welding glossary and a teaching page',
     certainty: 'F',
   },
   {
     limit: 25,
-    says: 'no spray above 20–25 % CO2; 75/25 cannot',
+    saying: 'no-spray-above-20-to-25',
     source: 'a reference note on transfer modes',
     certainty: 'F2',
   },
   {
     limit: null,
-    says: 'spray was measured at 20 % CO2, but only at 330–350 A with 1.2 mm wire',
+    saying: 'measured-at-20',
     source: 'Methong et al., STWJ 23(1) (2018) 87–94',
     certainty: 'F',
   },
   {
     limit: 30,
-    says: 'repelled drops dominate above 30 % CO2 for every diameter',
+    saying: 'repelled-above-30',
     source: 'Soderstrom & Mendez, Welding J. (May 2008) 124-s',
     certainty: 'F',
   },
   {
     limit: null,
-    says: '82/18 is routinely sold as able to spray',
+    saying: '82-18-sold-for-spray',
     source: 'European practice',
     certainty: 'CP',
   },
   {
     limit: 99,
-    says: 'pure CO2 never gives axial spray; drops shrink with current but leave off the axis',
+    saying: 'pure-never',
     source: 'Weld. World (2015), review introduction, and a teaching page',
     certainty: 'F',
   },
@@ -73,16 +74,12 @@ function byShare({ min, max }: { min: number; max: number }): SprayWord {
 }
 
 /** The disagreement in words, for the gas at hand. */
-export function sprayInGasText(gas: Gas): string {
-  const word = sprayInGas(gas);
-  if (word === 'yes') return `${gas.text} carries axial spray above the transition current.`;
-  if (word === 'unknown') return 'Without the gas nothing can be said about spray.';
-  const said = CO2_LIMITS.filter((row) =>
-    word === 'no' ? row.limit !== null && gas.co2.min >= row.limit : (row.limit ?? 0) <= 25,
-  ).map((row) => `${row.says} (${row.source})`);
-  const head =
-    word === 'no'
-      ? `Published knowledge gives no axial spray in ${gas.text}`
-      : `The sources disagree about axial spray in ${gas.text}`;
-  return `${head}: ${said.join('; ')}.`;
+export function saySprayInGas(gas: Gas): Made {
+  const answer = sprayInGas(gas);
+  if (answer === 'unknown') return message('spray-in-gas', { answer });
+  if (answer === 'yes') return message('spray-in-gas', { answer, gas: gasName(gas) });
+  const limits = CO2_LIMITS.filter((row) =>
+    answer === 'no' ? row.limit !== null && gas.co2.min >= row.limit : (row.limit ?? 0) <= 25,
+  ).map(({ saying, source }) => ({ saying, source }));
+  return message('spray-in-gas', { answer, gas: gasName(gas), limits });
 }

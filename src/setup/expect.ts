@@ -1,15 +1,26 @@
 import { MODES, type Mode } from '../core/index.js';
+import {
+  again,
+  type Made,
+  type Message,
+  message,
+  messagesOf,
+  said,
+  textsOf,
+} from '../messages/index.js';
+import type { BandRow } from './bands.js';
 import { type Boundaries, modeBoundaries } from './boundaries.js';
-import { BEFORE_YOU_CHANGE } from './cautions.js';
-import { CO2_LIMITS, sprayInGas, sprayInGasText } from './co2-limit.js';
+import { BEFORE_YOU_CHANGE, BEFORE_YOU_CHANGE_MESSAGES } from './cautions.js';
+import { CO2_LIMITS, saySprayInGas, sprayInGas } from './co2-limit.js';
 import { depositionRateKgPerH } from './deposition.js';
-import { arcEnergy, HEAT_INPUT_NOTE, heatInput } from './heat-input.js';
+import { gasName } from './gas.js';
+import { arcEnergy, heatInput } from './heat-input.js';
 import { processName } from './iso4063.js';
 import { type ModeMap, modeMap } from './mode-map.js';
 import { type Permit, permits } from './permits.js';
 import { parseSetup, type Setup } from './setup.js';
 import type { SetupInput } from './setup-options.js';
-import { authority, type Range, range, rangeText } from './sourced.js';
+import type { Range } from './sourced.js';
 import { type KnownPoint, workingPoint } from './working-point.js';
 
 /** What one mode needs, and whether the set-up gives it. */
@@ -19,7 +30,9 @@ export interface ModeExpectation {
   process: string;
   permit: Permit;
   boundary: string;
+  boundaryMessage: Message;
   authority: string[];
+  authorityMessages: Message[];
 }
 
 /** What a set-up permits, without any recording. */
@@ -32,7 +45,9 @@ export interface Expectation {
   heatInputKjPerMm: Range | null;
   depositionKgPerH: Range | null;
   notes: string[];
+  noteMessages: Message[];
   cautions: readonly string[];
+  cautionMessages: readonly Message[];
 }
 
 /** Which modes these settings permit, where each boundary lies, and on whose authority. */
@@ -41,68 +56,81 @@ export function expectModes(stated: SetupInput | Setup): Expectation {
   const boundaries = modeBoundaries(setup);
   const point = workingPoint(setup);
   const permitted = permits(point, boundaries, setup.source);
+  const remarks = notes(setup, point);
   return {
     point,
-    modes: MODES.map((mode) => ({
-      mode,
-      process: processName(mode, setup.gas),
-      permit: permitted[mode],
-      boundary: boundaryText(mode, boundaries),
-      authority: authorities(mode, boundaries, setup),
-    })),
+    modes: MODES.map((mode) => {
+      const boundary = sayBoundary(mode, boundaries);
+      const backed = authorities(mode, boundaries, setup);
+      return {
+        mode,
+        process: processName(mode, setup.gas),
+        permit: permitted[mode],
+        boundary: boundary.text,
+        boundaryMessage: said(boundary),
+        authority: textsOf(backed),
+        authorityMessages: messagesOf(backed),
+      };
+    }),
     boundaries,
     map: modeMap(setup, boundaries),
     heatInputKjPerMm: heat(setup, point),
     depositionKgPerH: deposition(setup),
-    notes: notes(setup, point),
+    notes: textsOf(remarks),
+    noteMessages: messagesOf(remarks),
     cautions: BEFORE_YOU_CHANGE,
+    cautionMessages: BEFORE_YOU_CHANGE_MESSAGES,
   };
 }
 
 /** Where a mode ends, in volts at the feeder and mean amperes. */
-export function boundaryText(mode: Mode, bounds: Boundaries): string {
+export function sayBoundary(mode: Mode, bounds: Boundaries): Made {
   const { dipTopV, sprayFloorV, transition, spray } = bounds;
-  if (mode === 'short-circuit') return `up to ${rangeText(dipTopV)} V`;
+  const currentA = transition?.currentA ?? null;
+  if (mode === 'short-circuit') return message('lies-up-to', { topV: dipTopV });
   if (mode === 'globular') {
-    const amps = spray === 'no' || transition === null ? '' : `, below ${currentText(bounds)}`;
-    return `above ${rangeText(dipTopV)} V${amps}`;
+    return message('lies-above', { bottomV: dipTopV, belowA: spray === 'no' ? null : currentA });
   }
-  if (spray === 'no') return 'not in this gas';
-  const disputed = spray === 'disputed' ? ' (disputed in this gas)' : '';
-  if (mode === 'pulsed-spray') return `at any mean current, with a pulsed programme${disputed}`;
-  return `above ${rangeText(sprayFloorV)} V and ${currentText(bounds)}${disputed}`;
-}
-
-function currentText({ transition }: Boundaries): string {
-  return transition === null
-    ? 'the transition current (not known)'
-    : `${rangeText(transition.currentA, 0)} A`;
+  if (spray === 'no') return message('not-in-this-gas');
+  const disputed = spray === 'disputed';
+  if (mode === 'pulsed-spray') return message('lies-under-pulses', { disputed });
+  return message('lies-in-spray', { bottomV: sprayFloorV, aboveA: currentA, disputed });
 }
 
 /** Each source with its own numbers: the spread is shown, not averaged away. */
-function authorities(mode: Mode, { rows, transition }: Boundaries, setup: Setup): string[] {
-  const bands = rows.filter((row) => row.mode === mode && row.whole).map(bandText);
-  if (mode !== 'spray') return [...new Set(bands)];
+function authorities(mode: Mode, { rows, transition }: Boundaries, setup: Setup): Made[] {
+  const bands = rows.filter((row) => row.mode === mode && row.whole).map(sayBand);
+  if (mode !== 'spray') return once(bands);
   const currents = (transition?.rows ?? []).map(
-    (row) =>
-      `from ${rangeText(row.currentA, 0)} A (${rangeText(range(row.diameterMm, row.diameterMm), 2)} mm, ${row.gas}): ${authority(row)}`,
+    ({ currentA, diameterMm, gas, source, certainty }) =>
+      message('transition-row', { fromA: currentA, diameterMm, gas, source, certainty }),
   );
   const limits =
     setup.gas === null || setup.wireMaterial === 'aluminium' || setup.gas.co2.max <= 15
       ? []
-      : CO2_LIMITS.map((row) => `${row.says}: ${authority(row)}`);
-  return [...new Set([...bands, ...currents, ...limits])];
+      : CO2_LIMITS.map(({ saying, source, certainty }) =>
+          message('co2-row', { saying, source, certainty }),
+        );
+  return once([...bands, ...currents, ...limits]);
 }
 
-function bandText(row: Boundaries['rows'][number]): string {
-  const wire = row.diameterMm === null ? null : `${rangeText(row.diameterMm, 2)} mm`;
-  const parts = [
-    row.voltageV === null ? null : `${rangeText(row.voltageV)} V`,
-    row.currentA === null ? null : `${rangeText(row.currentA, 0)} A`,
-    row.feedMPerMin === null ? null : `${rangeText(row.feedMPerMin)} m/min`,
-  ].filter((part) => part !== null);
-  const scope = [wire, row.gas].filter((part) => part !== null).join(', ');
-  return `${parts.join(', ')} (${scope}): ${authority(row)}`;
+function sayBand(row: BandRow): Made {
+  const { voltageV, currentA, feedMPerMin, diameterMm, gas, source, certainty } = row;
+  return message('band-row', {
+    voltageV,
+    currentA,
+    feedMPerMin,
+    diameterMm,
+    gas,
+    source,
+    certainty,
+  });
+}
+
+/** Drops what reads the same as something before it. */
+function once(list: readonly Made[]): Made[] {
+  const texts = textsOf(list);
+  return list.filter((one, i) => texts.indexOf(one.text) === i);
 }
 
 function heat({ travelSpeedMmPerMin }: Setup, { voltageV, currentA }: KnownPoint): Range | null {
@@ -116,33 +144,25 @@ function deposition({ wireMaterial, wireDiameterMm, wireFeedMPerMin }: Setup): R
   return depositionRateKgPerH(wireMaterial ?? 'carbon-steel', wireDiameterMm, wireFeedMPerMin);
 }
 
-function notes(setup: Setup, point: KnownPoint): string[] {
-  const said = setup.notes.map((note) => note.message);
-  if (setup.gas !== null && setup.wireMaterial !== 'aluminium') {
-    const disputed = sprayInGas(setup.gas) === 'disputed';
-    said.push(
-      disputed
-        ? `The sources disagree about axial spray in ${setup.gas.text}; each is listed under spray.`
-        : sprayInGasText(setup.gas),
+function notes(setup: Setup, point: KnownPoint): Made[] {
+  const notes: Made[] = setup.notes.map((note) => ({ ...again(note), text: note.message }));
+  const { gas } = setup;
+  if (gas !== null && setup.wireMaterial !== 'aluminium') {
+    const disputed = sprayInGas(gas) === 'disputed';
+    notes.push(
+      disputed ? message('spray-disputed-below', { gas: gasName(gas) }) : saySprayInGas(gas),
     );
   }
-  if (setup.wireMaterial === null)
-    said.push('No wire material was stated: carbon steel was taken.');
+  if (setup.wireMaterial === null) notes.push(message('material-taken'));
   if (point.voltageV !== null && !point.voltageMeasured) {
-    said.push(
-      `Only the set voltage is known: losses and the spread between tables leave ${rangeText(point.voltageV)} V. Measure at the feeder while welding to narrow this.`,
-    );
+    notes.push(message('only-set-voltage', { feederV: point.voltageV }));
   }
   if (setup.wireDiameterMm !== null && setup.wireDiameterMm < 0.85) {
-    said.push(
-      'For wires below 0.9 mm with less than 30 % CO2 drops were measured never to fall below the wire diameter (Soderstrom & Mendez 2008): "spray" means less for them.',
-    );
+    notes.push(message('thin-wire-drops'));
   }
   if (setup.plateMm !== null && setup.plateMm > 6.4) {
-    said.push(
-      'Above about 6.4 mm plate short-circuit transfer is taught to risk lack of fusion (common practice, no source; a guide, not a limit).',
-    );
+    notes.push(message('plate-thick-for-short-circuit'));
   }
-  if (setup.travelSpeedMmPerMin !== null) said.push(HEAT_INPUT_NOTE);
-  return said;
+  if (setup.travelSpeedMmPerMin !== null) notes.push(message('heat-input-method'));
+  return notes;
 }

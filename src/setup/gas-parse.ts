@@ -1,4 +1,5 @@
 import { ArcError } from '../core/index.js';
+import { ENGLISH, type Made, message, said } from '../messages/index.js';
 import { describeComposition, type Gas, type GasComposition } from './gas.js';
 import { gasSymbol, OTHER_SYMBOLS, OXIDISING_GROUPS, symbolRanges } from './gas-groups.js';
 import { readBarePair, readDesignation, readNamedMix } from './gas-words.js';
@@ -59,7 +60,7 @@ function fromSymbol(stated: string, symbol: string): Gas {
     symbol,
     composition: null,
     ...ranges,
-    text: `any gas of ISO 14175 group ${symbol}`,
+    text: ENGLISH.write.gas({ symbol, composition: null }),
     assumption: null,
   };
 }
@@ -97,7 +98,7 @@ function fromBarePair(stated: string, [base, second]: readonly number[]): Gas {
   return fromComposition(
     stated,
     gas,
-    `"${stated}" names no second gas; read as ${describeComposition(gas)}, the common meaning.`,
+    message('gas-read-as', { stated, gas: { symbol: gasSymbol(gas), composition: gas } }),
   );
 }
 
@@ -130,7 +131,7 @@ function complete(stated: string, gas: GasComposition): GasComposition {
   return filled;
 }
 
-function fromComposition(stated: string, gas: GasComposition, assumption: string | null): Gas {
+function fromComposition(stated: string, gas: GasComposition, assumption: Made | null): Gas {
   return {
     stated,
     symbol: gasSymbol(gas),
@@ -138,7 +139,8 @@ function fromComposition(stated: string, gas: GasComposition, assumption: string
     co2: { min: gas.co2, max: gas.co2 },
     o2: { min: gas.o2, max: gas.o2 },
     text: describeComposition(gas),
-    assumption,
+    assumption: assumption?.text ?? null,
+    ...(assumption && { assumptionMessage: said(assumption) }),
   };
 }
 

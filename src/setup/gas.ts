@@ -1,12 +1,7 @@
+import { ENGLISH, type GasMix, type GasName, type Message } from '../messages/index.js';
+
 /** Shielding gas in per cent by volume; the parts add up to 100. */
-export interface GasComposition {
-  ar: number;
-  he: number;
-  co2: number;
-  o2: number;
-  h2: number;
-  n2: number;
-}
+export type GasComposition = GasMix;
 
 /** A share that a statement leaves open, in per cent: a symbol such as M21 names a band only. */
 export interface ShareRange {
@@ -28,25 +23,14 @@ export interface Gas {
   text: string;
   /** Said where a common reading had to be taken; null where nothing was assumed. */
   assumption: string | null;
+  /** The same by its code; absent where nothing was assumed. */
+  assumptionMessage?: Message;
 }
-
-const NAMES: Readonly<Record<keyof GasComposition, string>> = {
-  ar: 'Ar',
-  he: 'He',
-  co2: 'CO2',
-  o2: 'O2',
-  h2: 'H2',
-  n2: 'N2',
-};
 
 /** `Ar + 18 % CO2`: the largest part first, without its number unless it stands alone. */
-export function describeComposition(gas: GasComposition): string {
-  const parts = (Object.keys(NAMES) as (keyof GasComposition)[])
-    .filter((key) => gas[key] > 0)
-    .sort((a, b) => gas[b] - gas[a]);
-  const [base, ...rest] = parts;
-  if (base === undefined) return 'no gas';
-  if (rest.length === 0) return `pure ${NAMES[base]}`;
-  const extras = rest.map((key) => `${Number(gas[key].toFixed(3))} % ${NAMES[key]}`);
-  return [NAMES[base], ...extras].join(' + ');
+export function describeComposition(composition: GasComposition): string {
+  return ENGLISH.write.gas({ symbol: '', composition });
 }
+
+/** A gas as sentences name it. */
+export const gasName = ({ symbol, composition }: Gas): GasName => ({ symbol, composition });

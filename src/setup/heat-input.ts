@@ -13,12 +13,6 @@ export const THERMAL_EFFICIENCY = {
   certainty: 'F',
 } as const satisfies Sourced & Record<string, number | string>;
 
-/** What a meter's product of means may miss, in words. */
-export const HEAT_INPUT_NOTE =
-  'For waveform-controlled sources the product of mean volts and mean amperes may be off by up to ' +
-  '30 % either way (Sperko 2010); use the instantaneous power, sampled some 10 000 times a second ' +
-  '(Melfi, Welding J. 2010). In axial spray the difference is small.';
-
 /** Arc energy in kJ/mm from mean volts, mean amperes and travel speed in mm/min (method A). */
 export function arcEnergy(meanV: number, meanA: number, travelMmPerMin: number): number {
   positive('travel speed', travelMmPerMin, 'mm/min');

@@ -3,12 +3,18 @@ export { DIP_BANDS } from './bands-dip.js';
 export { GLOBULAR_BANDS, TAUGHT_HIGHEST_MODE_IN_CO2 } from './bands-globular.js';
 export { SPRAY_BANDS } from './bands-spray.js';
 export { type Boundaries, bandsFor, modeBoundaries } from './boundaries.js';
-export { BEFORE_YOU_CHANGE } from './cautions.js';
+export { BEFORE_YOU_CHANGE, BEFORE_YOU_CHANGE_MESSAGES } from './cautions.js';
 export * from './choices.js';
-export { CO2_LIMITS, type SprayWord, sprayInGas, sprayInGasText } from './co2-limit.js';
+export { CO2_LIMITS, type SprayWord, saySprayInGas, sprayInGas } from './co2-limit.js';
 export * from './deposition.js';
-export { boundaryText, type Expectation, expectModes, type ModeExpectation } from './expect.js';
-export { describeComposition, type Gas, type GasComposition, type ShareRange } from './gas.js';
+export { type Expectation, expectModes, type ModeExpectation, sayBoundary } from './expect.js';
+export {
+  describeComposition,
+  type Gas,
+  type GasComposition,
+  gasName,
+  type ShareRange,
+} from './gas.js';
 export { gasSymbol, OTHER_SYMBOLS, OXIDISING_GROUPS, symbolRanges } from './gas-groups.js';
 export { parseGas } from './gas-parse.js';
 export * from './heat-input.js';

@@ -1,4 +1,6 @@
 import { ArcError, type Note } from '../core/index.js';
+import { note } from '../messages/index.js';
+import { gasName } from './gas.js';
 import type { Setup } from './setup.js';
 
 /**
@@ -61,15 +63,9 @@ function* gasNotes({ wireMaterial, gas }: Setup): Generator<Note> {
   if (gas === null) return;
   // Above 5 %: common practice, no source.
   if (wireMaterial === 'stainless-steel' && gas.co2.min > 5) {
-    yield {
-      code: 'unusual-pair',
-      message: `Stainless wire in ${gas.text}: much CO2 carries carbon into the weld; usual gases hold a few per cent. Follow the qualified procedure.`,
-    };
+    yield note('unusual-pair', { pair: 'stainless-in-much-co2', gas: gasName(gas) });
   }
   if (wireMaterial === 'carbon-steel' && (gas.symbol === 'I1' || gas.symbol === 'I2')) {
-    yield {
-      code: 'unusual-pair',
-      message: `Carbon-steel wire in ${gas.text}: the arc usually wanders without some CO2 or oxygen.`,
-    };
+    yield note('unusual-pair', { pair: 'carbon-in-inert', gas: gasName(gas) });
   }
 }

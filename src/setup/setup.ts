@@ -43,7 +43,13 @@ export const setupSchema = z.object({
   travelSpeedMmPerMin: number,
   plateMm: number,
   /** Readings that took the common meaning of the user's words. */
-  notes: z.array(z.object({ code: z.string(), message: z.string() })),
+  notes: z.array(
+    z.object({
+      code: z.string(),
+      message: z.string(),
+      params: z.optional(z.record(z.string(), z.unknown())),
+    }),
+  ),
   /** Keys the user stated as unknown. */
   unknown: z.array(z.string()),
 });
@@ -69,7 +75,8 @@ export function parseSetup(raw: Readonly<Record<string, string | number>>): Setu
   const gas = words('gas', parseGas);
   const notes: Note[] = [];
   if (gas !== null && gas.assumption !== null) {
-    notes.push({ code: 'gas-read-as', message: gas.assumption });
+    const params = gas.assumptionMessage?.params;
+    notes.push({ code: 'gas-read-as', message: gas.assumption, params });
   }
   const setup: Setup = {
     wireDiameterMm: quantity('wireDiameter', rules.WIRE_DIAMETER),

@@ -1,18 +1,21 @@
-/** How well a row of knowledge is backed. */
-export const CERTAINTY = {
-  F: 'read in the source named',
-  F2: 'read in a secondary text; check the primary before relying on it',
-  M: 'from memory of the source named',
-  CP: 'common practice, no source',
-  X: 'worked out here from other rows',
-} as const;
+import { ENGLISH, type SourceCertainty, type SourceName } from '../messages/index.js';
 
-export type Certainty = keyof typeof CERTAINTY;
+/**
+ * How well a row of knowledge is backed: `F` read in the source named; `F2` read in a secondary text, to be
+ * checked in the primary before relying on it; `M` from memory of the source named; `CP` common practice,
+ * no source; `X` worked out here from other rows.
+ */
+export type Certainty = SourceCertainty;
 
 /** What every row of knowledge carries. */
 export interface Sourced {
   source: string;
   certainty: Certainty;
+}
+
+/** A row whose source is said to people, so that every language has a name for it. */
+export interface Shown extends Sourced {
+  source: SourceName;
 }
 
 /** A closed range; `min <= max`. */
@@ -30,12 +33,4 @@ export const middle = ({ min, max }: Range): number => (min + max) / 2;
 export const overlap = (a: Range, b: Range): boolean => a.min <= b.max && b.min <= a.max;
 
 /** `24–26` in four digits at most; one number where both ends are the same. */
-export function rangeText({ min, max }: Range, digits = 1): string {
-  const [low, high] = [min, max].map((value) => String(Number(value.toFixed(digits))));
-  return low === high ? low! : `${low}–${high}`;
-}
-
-/** `source (certainty in words)`, for messages and tables. */
-export function authority({ source, certainty }: Sourced): string {
-  return certainty === 'F' ? source : `${source} (${CERTAINTY[certainty]})`;
-}
+export const rangeText = (one: Range, digits = 1): string => ENGLISH.write.span(one, digits);

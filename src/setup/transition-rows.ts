@@ -1,12 +1,13 @@
+import type { BandGas, SourceName } from '../messages/index.js';
 import { MM_PER_INCH } from './quantities.js';
-import { type Certainty, type Range, range, type Sourced } from './sourced.js';
+import { type Certainty, type Range, range, type Shown } from './sourced.js';
 import type { WireMaterial } from './wire-words.js';
 
 /** A published or taught least current for axial spray. */
-export interface TransitionRow extends Sourced {
+export interface TransitionRow extends Shown {
   material: WireMaterial;
   diameterMm: number;
-  gas: string;
+  gas: BandGas;
   co2: number;
   o2: number;
   currentA: Range;
@@ -16,9 +17,9 @@ type Rows = readonly (readonly [inch: number, amps: number, upTo?: number])[];
 
 const rows = (
   material: WireMaterial,
-  gas: string,
+  gas: BandGas,
   [co2, o2]: readonly [number, number],
-  [source, certainty]: readonly [string, Certainty],
+  [source, certainty]: readonly [SourceName, Certainty],
   values: Rows,
 ): TransitionRow[] =>
   values.map(([inch, amps, upTo]) => ({

@@ -1,3 +1,4 @@
+import { message } from '../messages/index.js';
 import { sprayInGas } from './co2-limit.js';
 import type { Gas } from './gas.js';
 import { type Range, range } from './sourced.js';
@@ -12,6 +13,9 @@ export interface Transition {
   bestA: number;
   rows: readonly TransitionRow[];
   text: string;
+  /** The sentence of `text`. */
+  code: string;
+  params: Record<string, unknown>;
 }
 
 /** Extension and composition of the wire move the transition; ±10 % is taken for them (own choice). */
@@ -46,7 +50,7 @@ export function transitionCurrent(
     currentA: range(low, high),
     bestA,
     rows,
-    text: `spray begins between ${Math.round(low)} and ${Math.round(high)} A`,
+    ...message('spray-begins', { currentA: range(low, high) }),
   };
 }
 

@@ -1,7 +1,9 @@
+import { type Made, type Message, message, said } from '../messages/index.js';
+import type { VoltsAt } from './choices.js';
 import { currentRangeForFeed } from './melting.js';
 import type { WorkingPoint } from './permits.js';
 import type { Setup } from './setup.js';
-import { type Range, range, rangeText } from './sourced.js';
+import { type Range, range } from './sourced.js';
 import { feederVoltage } from './voltage-drop.js';
 
 /** Currents taken for the losses where neither current nor feed is known, A (common practice, no source). */
@@ -15,6 +17,9 @@ export interface KnownPoint extends WorkingPoint {
   /** Which voltage was taken and how it came to the feeder; null where none is known. */
   voltageFrom: string | null;
   currentFrom: string | null;
+  /** Both by their codes. */
+  voltageFromMessage: Message | null;
+  currentFromMessage: Message | null;
   /** True where a measured voltage was used, not a set one. */
   voltageMeasured: boolean;
   currentMeasured: boolean;
@@ -37,10 +42,12 @@ export function workingPoint(setup: Setup, measured: Measured = NOTHING): KnownP
   const voltage = voltageOf(setup, measured, current?.currentA ?? ANY_CURRENT);
   return {
     voltageV: voltage?.voltageV ?? null,
-    voltageFrom: voltage?.from ?? null,
+    voltageFrom: voltage?.from.text ?? null,
+    voltageFromMessage: voltage && said(voltage.from),
     voltageMeasured: voltage?.measured ?? false,
     currentA: current?.currentA ?? null,
-    currentFrom: current?.from ?? null,
+    currentFrom: current?.from.text ?? null,
+    currentFromMessage: current && said(current.from),
     currentMeasured: current?.measured ?? false,
   };
 }
@@ -59,7 +66,7 @@ export function currentFromFeed(setup: Setup): Range | null {
 }
 
 interface PartOfPoint {
-  from: string;
+  from: Made;
   measured: boolean;
 }
 
@@ -70,12 +77,11 @@ function currentOf(
   const amps = setup.measuredCurrentA ?? meanCurrentA;
   if (amps !== null) {
     const currentA = range(amps * (1 - METER_SHARE), amps * (1 + METER_SHARE));
-    return { currentA, from: `${Math.round(amps)} A measured`, measured: true };
+    return { currentA, from: message('current-measured', { currentA: amps }), measured: true };
   }
   const currentA = currentFromFeed(setup);
   if (currentA === null) return null;
-  const from = `${rangeText(currentA, 0)} A estimated from the wire feed`;
-  return { currentA, from, measured: false };
+  return { currentA, from: message('current-from-feed', { currentA }), measured: false };
 }
 
 /**
@@ -104,21 +110,25 @@ function voltageOf(
   { meanVoltageV }: Measured,
   currentA: Range,
 ): (PartOfPoint & { voltageV: Range }) | null {
-  const measured = (volts: number, place: 'source' | 'feeder' | 'arc' | 'unknown', who: string) => {
+  const measured = (volts: number, place: VoltsAt | 'unknown', by: 'meter' | 'trace') => {
     const at = feederVoltage(volts, place, currentA, setup);
     const voltageV = range(at.min - METER_V, at.max + METER_V);
-    const where = place === 'unknown' ? 'at a place not stated' : `at the ${place}`;
-    return { voltageV, from: `${volts.toFixed(1)} V ${who} ${where}`, measured: true };
+    const where = place === 'unknown' ? 'trace' : place;
+    return {
+      voltageV,
+      from: message('voltage-measured', { volts, place: where, by }),
+      measured: true,
+    };
   };
   // As near the arc as practicable (ISO/TR 18491): a loss in the gun shows nowhere else.
-  if (setup.arcVoltsV !== null) return measured(setup.arcVoltsV, 'arc', 'measured');
-  if (setup.feederVoltsV !== null) return measured(setup.feederVoltsV, 'feeder', 'measured');
+  if (setup.arcVoltsV !== null) return measured(setup.arcVoltsV, 'arc', 'meter');
+  if (setup.feederVoltsV !== null) return measured(setup.feederVoltsV, 'feeder', 'meter');
   if (meanVoltageV !== null) {
-    return measured(meanVoltageV, setup.traceVoltsAt ?? 'unknown', 'mean of the trace');
+    return measured(meanVoltageV, setup.traceVoltsAt ?? 'unknown', 'trace');
   }
-  if (setup.sourceVoltsV !== null) return measured(setup.sourceVoltsV, 'source', 'measured');
+  if (setup.sourceVoltsV !== null) return measured(setup.sourceVoltsV, 'source', 'meter');
   const voltageV = setVoltageAtFeeder(setup, currentA);
   if (voltageV === null) return null;
-  const from = `${setup.setVoltageV} V set, taken as ${rangeText(voltageV)} V at the feeder`;
+  const from = message('voltage-set', { setV: setup.setVoltageV!, feederV: voltageV });
   return { voltageV, from, measured: false };
 }

@@ -4,12 +4,12 @@
  * (`unambiguous`). Arguments: arcs (default 160; about a second each), sounds without an arc a kind (default 4).
  */
 
-import { defaultSettings, laneFor, Pipeline } from '../../src/analysis/index.js';
+import { defaultSettings, extractorFor, Pipeline } from '../../src/analysis/index.js';
 import { createRandom } from '../../src/core/index.js';
 import { loadShippedModel } from '../../src/files/shipped-models.js';
 import { NON_ARC_SOUNDS, simulateNonArc } from '../../src/lab/simulate/index.js';
 import { SHIPPED_RECIPE } from '../../src/lab/train/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { drawPair } from '../support/drawn-pair.js';
 import { CHANNELS, type Kind } from '../support/judge.js';
 
@@ -38,13 +38,13 @@ async function outcome(
   truth: string | null,
   arcPrior = defaultSettings().arcPrior,
 ): Promise<Outcome> {
-  const lane = laneFor({
+  const extractor = extractorFor({
     kind: kind === 'sound' ? 'sound' : 'electrical',
     sampleRateHz: rateHz,
     channels: [...CHANNELS[kind]],
   });
-  const model = parseModel(await loadShippedModel(lane.featureSet.id), lane.featureSet);
-  const pipeline = new Pipeline(lane, rateHz, model, { ...defaultSettings(), arcPrior });
+  const model = parseModel(await loadShippedModel(extractor.featureSet.id), extractor.featureSet);
+  const pipeline = new Pipeline(extractor, rateHz, model, { ...defaultSettings(), arcPrior });
   pipeline.push(channels);
   pipeline.flush();
   const { status, mode } = pipeline.verdict();

@@ -1,6 +1,6 @@
 /**
  * How long after Stop the page shows its verdict, on a recording of 20 s with a slowed-down processor, and
- * how long its main thread was busy at a stretch. The whole renderer (page, workers, audio thread) is halted
+ * how long its main thread was busy at an arc interval. The whole renderer (page, workers, audio thread) is halted
  * for three quarters of the time while the verdict is made; that is stricter than the browser's own throttle,
  * which slows the main thread alone. Goals: under 1 s, no task over 100 ms unthrottled. Arguments: runs
  * (default 3), seconds (default 20), times slower (default 4).

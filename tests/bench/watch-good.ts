@@ -7,19 +7,19 @@
  */
 
 import {
-  type Allowance,
   DepartureWatch,
   defaultSettings,
+  extractorFor,
   hardToSee,
   type LiveEvent,
   type LiveFormat,
   LiveStream,
-  laneFor,
-  learnAllowance,
+  learnModeBias,
+  type ModeBias,
 } from '../../src/analysis/index.js';
 import { createRandom, MODES, type Mode } from '../../src/core/index.js';
 import { concat } from '../../src/dsp/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { parseSetup } from '../../src/setup/index.js';
 import {
   type Cell,
@@ -79,10 +79,10 @@ const KINDS: Record<string, Kind> = {
 
 /** Windows by which an alarm may be raised. */
 async function windows(kind: Kind, models: Models, channels: Float64Array[]): Promise<Windowed[]> {
-  const lane = laneFor(kind.format, true);
-  const model = parseModel(await models(lane.featureSet.id), lane.featureSet);
+  const extractor = extractorFor(kind.format, true);
+  const model = parseModel(await models(extractor.featureSet.id), extractor.featureSet);
   const rest = { settings, setup: parseSetup({}), path: 'bench', host: 'node', offsetS: 0 };
-  const live = new LiveStream({ lane, format: kind.format, model, ...rest });
+  const live = new LiveStream({ extractor, format: kind.format, model, ...rest });
   return [...live.push(channels), ...live.flush()].filter(
     (event): event is Windowed => event.type === 'window' && event.steady,
   );
@@ -102,8 +102,8 @@ const NOTHING = {
 type Tally = typeof NOTHING;
 
 /** Alarms raised at once, and whether one stood at `fromS` and after it. */
-function alarms(mode: Mode, allowance: Allowance | null, seen: readonly Windowed[], fromS: number) {
-  const watch = new DepartureWatch({ mode, ...TIMES }, settings.craterMaskS, allowance);
+function alarms(mode: Mode, modeBias: ModeBias | null, seen: readonly Windowed[], fromS: number) {
+  const watch = new DepartureWatch({ mode, ...TIMES }, settings.craterMaskS, modeBias);
   const found = { raised: 0, before: false, after: false };
   for (const { timeS, hopS, belief, rateHz } of seen) {
     const changes = watch.push(timeS, hopS, belief, rateHz);
@@ -141,11 +141,11 @@ async function see(kind: Kind, models: Models, cell: Cell, cells: readonly Cell[
 function count(
   tally: Tally,
   { kind, cell, steady, departures }: Seen,
-  allowance: Allowance | null,
+  modeBias: ModeBias | null,
 ): void {
-  const told = allowance ? hardToSee(allowance, kind.format.kind) : [];
+  const told = modeBias ? hardToSee(modeBias, kind.format.kind) : [];
   const raised = steady.reduce(
-    (sum, seen) => sum + alarms(cell.mode, allowance, seen, Number.POSITIVE_INFINITY).raised,
+    (sum, seen) => sum + alarms(cell.mode, modeBias, seen, Number.POSITIVE_INFINITY).raised,
     0,
   );
   tally.cells++;
@@ -153,7 +153,7 @@ function count(
   tally.falseAlarms += raised;
   if (raised > 0) tally.cellsWithFalseAlarms++;
   for (const { to, seen } of departures) {
-    const { before, after } = alarms(cell.mode, allowance, seen, WELD_S);
+    const { before, after } = alarms(cell.mode, modeBias, seen, WELD_S);
     tally.departures++;
     if (told.includes(to)) tally.toldHardToSee++;
     if (before) tally.alarmBefore++;
@@ -190,8 +190,8 @@ for (const half of HALVES) {
         .filter((windows) => windows.length > 0);
       count(tallies[name]!.without, seen, null);
       // Welds in which no arc is heard are refused as good ones.
-      const allowance = beliefs.length > 0 ? learnAllowance(cell.mode, beliefs) : null;
-      count(tallies[name]!.withGood, seen, allowance);
+      const modeBias = beliefs.length > 0 ? learnModeBias(cell.mode, beliefs) : null;
+      count(tallies[name]!.withGood, seen, modeBias);
     }
 }
 const perHour = (tally: Tally) => ({

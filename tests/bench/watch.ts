@@ -7,10 +7,10 @@
 import {
   DepartureWatch,
   defaultSettings,
+  extractorFor,
   type LiveEvent,
   type LiveFormat,
   LiveStream,
-  laneFor,
 } from '../../src/analysis/index.js';
 import { createRandom, MODES, type Mode } from '../../src/core/index.js';
 import { concat } from '../../src/dsp/index.js';
@@ -23,7 +23,7 @@ import {
   simulateArc,
   simulateSound,
 } from '../../src/lab/simulate/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { parseSetup } from '../../src/setup/index.js';
 
 const RUNS = Number(process.argv[2] ?? 6);
@@ -61,10 +61,10 @@ const format = (kind: 'sound' | 'electrical', sampleRateHz: number): LiveFormat 
 });
 
 async function stream(of: LiveFormat): Promise<LiveStream> {
-  const lane = laneFor(of, true);
-  const model = parseModel(await loadShippedModel(lane.featureSet.id), lane.featureSet);
+  const extractor = extractorFor(of, true);
+  const model = parseModel(await loadShippedModel(extractor.featureSet.id), extractor.featureSet);
   const rest = { settings, setup: parseSetup({}), path: 'bench', host: 'node', offsetS: 0 };
-  return new LiveStream({ lane, format: of, model, ...rest });
+  return new LiveStream({ extractor, format: of, model, ...rest });
 }
 
 function cut(samples: Float64Array, rateHz: number, fromS: number): Float64Array {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createElectricalLane } from '../../src/features/index.js';
+import { createElectricalExtractor } from '../../src/features/index.js';
 
 const RATE_HZ = 10_000;
 
@@ -16,10 +16,14 @@ function trace(ratesHz: readonly number[]): Float64Array {
 }
 
 function driftOf(ratesHz: readonly number[]): number | null | undefined {
-  const lane = createElectricalLane({ sampleRateHz: RATE_HZ, hasVoltage: true, hasCurrent: false });
-  lane.push([trace(ratesHz)]);
-  lane.flush();
-  return lane.summary().figures['shortRateDriftCv'];
+  const extractor = createElectricalExtractor({
+    sampleRateHz: RATE_HZ,
+    hasVoltage: true,
+    hasCurrent: false,
+  });
+  extractor.push([trace(ratesHz)]);
+  extractor.flush();
+  return extractor.summary().figures['shortRateDriftCv'];
 }
 
 describe('shortRateDriftCv', () => {

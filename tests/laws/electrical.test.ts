@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../src/core/index.js';
-import { createElectricalLane } from '../../src/features/electrical/index.js';
+import { createElectricalExtractor } from '../../src/features/electrical/index.js';
 import { dips, runLane, trace } from '../unit/features/electrical/traces.js';
 
 const RATE = 8000;
@@ -26,7 +26,7 @@ describe('laws of the electrical lane', () => {
     expect(whole.windows.length).toBeGreaterThan(5);
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 0, max: 3000 }), { maxLength: 12 }), (sizes) => {
-        const lane = createElectricalLane({
+        const extractor = createElectricalExtractor({
           sampleRateHz: RATE,
           hasVoltage: true,
           hasCurrent: true,
@@ -35,12 +35,12 @@ describe('laws of the electrical lane', () => {
         let at = 0;
         for (const size of [...sizes, voltage.length]) {
           const end = Math.min(voltage.length, at + size);
-          events.push(...lane.push([voltage.subarray(at, end), current.subarray(at, end)]));
+          events.push(...extractor.push([voltage.subarray(at, end), current.subarray(at, end)]));
           at = end;
         }
-        events.push(...lane.flush());
+        events.push(...extractor.flush());
         expect(events).toEqual(whole.events);
-        expect(lane.summary()).toEqual(whole.summary);
+        expect(extractor.summary()).toEqual(whole.summary);
       }),
       { seed: SEED, numRuns: 12 },
     );
@@ -71,7 +71,7 @@ describe('laws of the electrical lane', () => {
           expect(moved.windows.length).toBe(plain.windows.length);
           expect(moved.windows.length).toBeGreaterThan(0);
           expect(moved.summary.sourceProgramme).toBe(plain.summary.sourceProgramme);
-          for (const { id } of plain.lane.featureSet.features) {
+          for (const { id } of plain.extractor.featureSet.features) {
             const [a, b] = [plain.column(id), moved.column(id)];
             for (let w = 0; w < a.length; w++) {
               if (Number.isNaN(a[w]!)) expect(b[w], id).toBeNaN();

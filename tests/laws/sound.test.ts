@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createRandom, MODES } from '../../src/core/index.js';
-import { createSoundLane, type LaneEvent } from '../../src/features/index.js';
+import { createSoundExtractor, type ExtractorEvent } from '../../src/features/index.js';
 import { atRate } from '../../src/lab/simulate/devices/device.js';
 import { beatingNoise } from '../definitions/acoustic/sounds.js';
 import { judge, shippedRecording } from '../support/judge.js';
@@ -9,36 +9,43 @@ import { judge, shippedRecording } from '../support/judge.js';
 const RATE_HZ = 44_100;
 const SEED = 440;
 
-/** Events of a lane for samples pushed in pieces of the given lengths, repeated. */
-function eventsOf(samples: Float64Array, pieces: readonly number[], newest = true): LaneEvent[] {
-  const lane = createSoundLane(RATE_HZ, newest);
-  const events: LaneEvent[] = [];
+/** Events of a feature extractor for samples pushed in pieces of the given lengths, repeated. */
+function eventsOf(
+  samples: Float64Array,
+  pieces: readonly number[],
+  shortWindow = true,
+): ExtractorEvent[] {
+  const extractor = createSoundExtractor(RATE_HZ, shortWindow);
+  const events: ExtractorEvent[] = [];
   for (let at = 0, i = 0; at < samples.length; i++) {
     const end = Math.min(samples.length, at + pieces[i % pieces.length]!);
-    events.push(...lane.push([samples.subarray(at, end)]));
+    events.push(...extractor.push([samples.subarray(at, end)]));
     at = end;
   }
-  return [...events, ...lane.flush()];
+  return [...events, ...extractor.flush()];
 }
 
-function valuesOf(event: LaneEvent): Float64Array {
+function valuesOf(event: ExtractorEvent): Float64Array {
   if (event.type === 'window') return event.window.values;
-  if (event.type === 'newest') return event.values;
+  if (event.type === 'short-window') return event.values;
   throw new Error(`no features in ${event.type}`);
 }
 
 describe('laws of sound', () => {
-  it.each([true, false])('any split into pushes gives the same windows (newest %s)', (newest) => {
-    const samples = beatingNoise(RATE_HZ, 1.6, 90, 0.5);
-    const whole = eventsOf(samples, [samples.length], newest);
-    expect(whole.length).toBeGreaterThan(1);
-    fc.assert(
-      fc.property(fc.array(fc.integer({ min: 1, max: 30_000 }), { minLength: 1 }), (pieces) => {
-        expect(eventsOf(samples, pieces, newest)).toEqual(whole);
-      }),
-      { seed: SEED, numRuns: 8 },
-    );
-  });
+  it.each([true, false])(
+    'any split into pushes gives the same windows (newest %s)',
+    (shortWindow) => {
+      const samples = beatingNoise(RATE_HZ, 1.6, 90, 0.5);
+      const whole = eventsOf(samples, [samples.length], shortWindow);
+      expect(whole.length).toBeGreaterThan(1);
+      fc.assert(
+        fc.property(fc.array(fc.integer({ min: 1, max: 30_000 }), { minLength: 1 }), (pieces) => {
+          expect(eventsOf(samples, pieces, shortWindow)).toEqual(whole);
+        }),
+        { seed: SEED, numRuns: 8 },
+      );
+    },
+  );
 
   it('gain from −24 to +12 dB changes no feature', () => {
     const samples = beatingNoise(RATE_HZ, 1.6, 90, 0.5);

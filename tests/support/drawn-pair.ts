@@ -24,7 +24,7 @@ export function drawPair(recipe: TrainingRecipe, index: number) {
   return { run, chain, delayS: acoustics.distanceM / 343, ...heard };
 }
 
-/** What the lane of sound and the lane of voltage and current say of it; null where one finds no arc. */
+/** What the feature extractor of sound and the feature extractor of voltage and current say of it; null where one finds no arc. */
 export function judgePair({ run, samples, rateHz }: ReturnType<typeof drawPair>) {
   const truth = MODES.indexOf(run.truth.mode as Mode);
   const sound = opinion('sound', rateHz, [samples]);

@@ -21,8 +21,8 @@ export interface FoundShorts {
 }
 
 /**
- * Shorts of a whole arc-phase trace by the very thresholds and rules of the streaming lane, block by block.
- * Unlike the lane it does not ask whether there is an arc. An empty, constant or all-zero trace has none;
+ * Shorts of a whole arc-phase trace by the very thresholds and rules of the streaming feature extractor, block by block.
+ * Unlike the feature extractor it does not ask whether there is an arc. An empty, constant or all-zero trace has none;
  * samples that are not numbers are neither below nor above a threshold.
  */
 export function findShorts(

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { defaultSettings, laneFor, Pipeline } from '../../src/analysis/index.js';
+import { defaultSettings, extractorFor, Pipeline } from '../../src/analysis/index.js';
 import { concat } from '../../src/dsp/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { bufferSource, openRecording } from '../../src/recording/index.js';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -21,14 +21,14 @@ export const CHANNELS = {
 
 /** A pipeline with the shipped model, before any sample. */
 export function shippedPipeline(kind: Kind, sampleRateHz: number): Pipeline {
-  const lane = laneFor({
+  const extractor = extractorFor({
     kind: kind === 'sound' ? 'sound' : 'electrical',
     sampleRateHz,
     channels: [...CHANNELS[kind]],
   });
-  const file = join(ROOT, 'src/model/shipped', `${lane.featureSet.id}.json`);
-  const model = parseModel(JSON.parse(readFileSync(file, 'utf8')), lane.featureSet);
-  return new Pipeline(lane, sampleRateHz, model, defaultSettings());
+  const file = join(ROOT, 'src/model/shipped', `${extractor.featureSet.id}.json`);
+  const model = parseModel(JSON.parse(readFileSync(file, 'utf8')), extractor.featureSet);
+  return new Pipeline(extractor, sampleRateHz, model, defaultSettings());
 }
 
 /** Channels through the whole pipeline. */

@@ -1,8 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { defaultSettings, type LiveFormat, LiveStream, laneFor } from '../../src/analysis/index.js';
+import {
+  defaultSettings,
+  extractorFor,
+  type LiveFormat,
+  LiveStream,
+} from '../../src/analysis/index.js';
 import { concat } from '../../src/dsp/index.js';
-import { parseModel } from '../../src/model/index.js';
+import { parseModel } from '../../src/model/parse/index.js';
 import { bufferSource, openRecording, type Recording } from '../../src/recording/index.js';
 import { parseSetup } from '../../src/setup/index.js';
 
@@ -36,13 +41,13 @@ export function withPauses(traces: readonly Trace[], pauseS: number): Trace {
 
 /** The shipped model for a feature set. */
 export async function shippedModel(id: string): Promise<unknown> {
-  return JSON.parse(await readFile(join(root, 'models', `${id}.json`), 'utf8'));
+  return JSON.parse(await readFile(join(root, '../src/model/shipped', `${id}.json`), 'utf8'));
 }
 
 /** A live stream of a format with the shipped model and default settings. */
 export async function liveStream(format: LiveFormat, offsetS = 0): Promise<LiveStream> {
-  const lane = laneFor(format, true);
-  const model = parseModel(await shippedModel(lane.featureSet.id), lane.featureSet);
+  const extractor = extractorFor(format, true);
+  const model = parseModel(await shippedModel(extractor.featureSet.id), extractor.featureSet);
   const base = { settings: defaultSettings(), setup: parseSetup({}), path: 'test', host: 'node' };
-  return new LiveStream({ lane, format, model, offsetS, ...base });
+  return new LiveStream({ extractor, format, model, offsetS, ...base });
 }

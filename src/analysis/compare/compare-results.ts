@@ -1,10 +1,18 @@
 import { MODES } from '../../core/index.js';
+import {
+  type Made,
+  message,
+  messagesOf,
+  type SpreadBy,
+  said,
+  textsOf,
+} from '../../messages/index.js';
 import type { Result } from '../result/index.js';
 import { meanError } from './block-bootstrap.js';
 import { COMPARED_FIGURES, type ComparedFigure, reader } from './compared-figures.js';
 import { modeShares, shareDifference, shareZ } from './mode-shares.js';
 import { comparisonNotes } from './notes.js';
-import type { Change, Comparison } from './schema.js';
+import { type Change, COMPARISON_VERSION, type Comparison } from './schema.js';
 import { normalQuantile, type Trend, twoSided } from './stability/index.js';
 import { bySecond, type RateTrack, rateTrend } from './tracks.js';
 
@@ -37,9 +45,10 @@ export function compareResults(
   const figures = sameKind
     ? COMPARED_FIGURES.map((figure) => figureChange(figure, before, after, tracks))
     : [];
+  const notes = comparisonNotes(before, after);
   const changes = [...figures, ...shareChanges(before, after)].filter((one) => one !== null);
   return {
-    schemaVersion: '1.0',
+    schemaVersion: COMPARISON_VERSION,
     before: sideOf(before),
     after: sideOf(after),
     mode: modeAnswer(before, after, usable),
@@ -48,7 +57,8 @@ export function compareResults(
       before: perMinute(rateTrend(tracks.before)),
       after: perMinute(rateTrend(tracks.after)),
     },
-    notes: comparisonNotes(before, after),
+    notes: textsOf(notes),
+    noteMessages: messagesOf(notes),
   };
 }
 
@@ -62,20 +72,14 @@ const sideOf = ({ source, status, mode, confidence }: Result): Comparison['befor
 function modeAnswer(before: Result, after: Result, usable: boolean): Comparison['mode'] {
   const [a, b] = [before.mode, after.mode];
   if (!usable || a === null || b === null) {
-    return {
-      answer: 'cannot-tell',
-      text: `${before.status} before, ${after.status} after: the mode cannot be compared.`,
-    };
+    const status = { before: before.status, after: after.status };
+    return { answer: 'cannot-tell', ...message('compare-mode-unknown', status) };
   }
-  if (a === b) return { answer: 'same', text: `${a} in both.` };
+  if (a === b) return { answer: 'same', ...message('compare-mode-same', { mode: a }) };
   const sure = Math.min(before.confidence ?? 0, after.confidence ?? 0) >= 0.75;
-  const text = `${a} before, ${b} after.`;
   return sure
-    ? { answer: 'changed', text }
-    : {
-        answer: 'cannot-tell',
-        text: `${text} One of the two is not sure enough to call it a change.`,
-      };
+    ? { answer: 'changed', ...message('compare-mode-changed', { before: a, after: b }) }
+    : { answer: 'cannot-tell', ...message('compare-mode-not-sure', { before: a, after: b }) };
 }
 
 function figureChange(
@@ -91,9 +95,9 @@ function figureChange(
     errorOf(figure, after, tracks.after, 'after'),
   );
   const byTrack = tracks.before !== null && tracks.after !== null && BY_TRACK.includes(figure.key);
-  const how = byTrack ? 'block bootstrap of the rate by second' : figure.how;
+  const how = byTrack ? 'block-bootstrap' : figure.how;
   return {
-    ...changeOf(figure.key, figure.label, figure.unit, a, b),
+    ...changeOf(figure.key, message('compared-figure', { figure: figure.key }), figure.unit, a, b),
     ...judged(b - a, error, how),
   };
 }
@@ -114,11 +118,18 @@ function errorOf(
 
 type Judged = Pick<Change, 'interval' | 'p' | 'moreThanChance'>;
 
-function judged(difference: number, error: number, how: string): Judged {
+function judged(difference: number, error: number, by: SpreadBy): Judged {
   if (!Number.isFinite(error)) return { interval: null, p: null, moreThanChance: null };
+  const how = message('spread-by', { how: by });
   const z = error === 0 ? (difference === 0 ? 0 : Infinity) : difference / error;
   return {
-    interval: { low: difference - Z * error, high: difference + Z * error, level: LEVEL, how },
+    interval: {
+      low: difference - Z * error,
+      high: difference + Z * error,
+      level: LEVEL,
+      how: how.text,
+      howMessage: said(how),
+    },
     p: twoSided(z),
     moreThanChance: null,
   };
@@ -132,21 +143,27 @@ function shareChanges(before: Result, after: Result): Change[] {
       { share: a.shares[mode], looks: a.looks },
       { share: b.shares[mode], looks: b.looks },
     ];
-    const how = 'Newcombe’s interval, a look at the mode each second or each half of a piece';
+    const how = message('spread-by', { how: 'newcombe' });
     return {
-      ...changeOf(`share.${mode}`, `share of the time in ${mode}`, '1', old.share, now.share),
-      interval: { ...shareDifference(old, now, Z), level: LEVEL, how },
+      ...changeOf(`share.${mode}`, message('compared-share', { mode }), '1', old.share, now.share),
+      interval: {
+        ...shareDifference(old, now, Z),
+        level: LEVEL,
+        how: how.text,
+        howMessage: said(how),
+      },
       p: twoSided(shareZ(old, now)),
       moreThanChance: null,
     };
   });
 }
 
-function changeOf(name: string, label: string, unit: string, before: number, after: number) {
+function changeOf(name: string, label: Made, unit: string, before: number, after: number) {
   const difference = after - before;
   return {
     name,
-    label,
+    label: label.text,
+    labelMessage: said(label),
     unit,
     before,
     after,

@@ -1,23 +1,23 @@
+import type { ComparedKey, SpreadBy } from '../../messages/index.js';
+
 type Figures = Readonly<Record<string, number | null>>;
 
 /** A figure of the result that two runs can be compared by. */
 export interface ComparedFigure {
-  key: string;
+  key: ComparedKey;
   unit: string;
-  /** How it is called in a sentence. */
-  label: string;
   /**
    * Standard error within the run from what the result document holds; NaN where it cannot be told.
    * `at` gives a figure of the run, NaN where absent.
    */
   error: (at: (key: string) => number) => number;
-  how: string;
+  how: SpreadBy;
 }
 
 /** Values this far apart in time count as independent where nothing better is known, s. */
 const APART_S = 0.1;
 
-const RENEWAL = 'each interval taken as independent of the others';
+const RENEWAL = 'independent-intervals';
 const events = (at: (key: string) => number, rate: string): number => at(rate) * at('steadyTimeS');
 
 /** Standard error of a rate from the spread of its intervals. */
@@ -48,65 +48,42 @@ const levelBy =
 const MEDIAN = Math.sqrt(Math.PI / 2);
 const none = (): number => Number.NaN;
 
-type Row = [string, string, string, ComparedFigure['error'], string];
+type Row = [ComparedKey, string, ComparedFigure['error'], SpreadBy];
 
 const ROWS: readonly Row[] = [
-  [
-    'shortCircuitRateHz',
-    'Hz',
-    'short circuits a second',
-    rateBy('shortCircuitRateHz', 'shortIntervalCv'),
-    RENEWAL,
-  ],
+  ['shortCircuitRateHz', 'Hz', rateBy('shortCircuitRateHz', 'shortIntervalCv'), RENEWAL],
   [
     'incipientRateHz',
     'Hz',
-    'incipient shorts a second',
     (at) => Math.sqrt(at('incipientRateHz') / at('steadyTimeS')),
-    'counts taken as Poisson',
+    'poisson-counts',
   ],
-  [
-    'shortDurationS',
-    's',
-    'median duration of a short',
-    meanBy('shortDurationS', 'shortDurationCv', MEDIAN),
-    RENEWAL,
-  ],
-  ['arcTimeS', 's', 'mean arc time between shorts', meanBy('arcTimeS', 'arcTimeCv'), RENEWAL],
-  ['shortDurationCv', '1', 'unevenness of the shorts', cvError('shortDurationCv'), RENEWAL],
-  ['shortIntervalCv', '1', 'unevenness from short to short', cvError('shortIntervalCv'), RENEWAL],
-  ['arcTimeCv', '1', 'unevenness of the arc times', cvError('arcTimeCv'), RENEWAL],
+  ['shortDurationS', 's', meanBy('shortDurationS', 'shortDurationCv', MEDIAN), RENEWAL],
+  ['arcTimeS', 's', meanBy('arcTimeS', 'arcTimeCv'), RENEWAL],
+  ['shortDurationCv', '1', cvError('shortDurationCv'), RENEWAL],
+  ['shortIntervalCv', '1', cvError('shortIntervalCv'), RENEWAL],
+  ['arcTimeCv', '1', cvError('arcTimeCv'), RENEWAL],
   [
     'stabilityIndex',
     '1',
-    'irregularity index',
     (at) => Math.hypot(cvError('shortDurationCv')(at), cvError('arcTimeCv')(at)),
     RENEWAL,
   ],
-  ['dropRateHz', 'Hz', 'drops a second', rateBy('dropRateHz', 'stepIntervalCv'), RENEWAL],
-  ['pulseRateHz', 'Hz', 'pulses a second', rateBy('pulseRateHz', 'pulseClockCv'), RENEWAL],
-  ['eventRateHz', 'Hz', 'acoustic events a second', none, ''],
-  [
-    'meanVoltageV',
-    'V',
-    'mean voltage',
-    levelBy('voltageSdV'),
-    'one independent value a tenth of a second',
-  ],
-  [
-    'meanCurrentA',
-    'A',
-    'mean current',
-    levelBy('currentSdA'),
-    'one independent value a tenth of a second',
-  ],
-  ['powerW', 'W', 'mean power', none, ''],
-  ['shortShare', '1', 'share of the time in short circuit', none, ''],
+  ['dropRateHz', 'Hz', rateBy('dropRateHz', 'stepIntervalCv'), RENEWAL],
+  ['pulseRateHz', 'Hz', rateBy('pulseRateHz', 'pulseClockCv'), RENEWAL],
+  ['eventRateHz', 'Hz', none, 'not-known'],
+  ['meanVoltageV', 'V', levelBy('voltageSdV'), 'tenth-of-a-second'],
+  ['meanCurrentA', 'A', levelBy('currentSdA'), 'tenth-of-a-second'],
+  ['powerW', 'W', none, 'not-known'],
+  ['shortShare', '1', none, 'not-known'],
 ];
 
-export const COMPARED_FIGURES: readonly ComparedFigure[] = ROWS.map(
-  ([key, unit, label, error, how]) => ({ key, unit, label, error, how }),
-);
+export const COMPARED_FIGURES: readonly ComparedFigure[] = ROWS.map(([key, unit, error, how]) => ({
+  key,
+  unit,
+  error,
+  how,
+}));
 
 /** A figure of a run, NaN where absent. */
 export const reader =

@@ -1,5 +1,5 @@
 import FFT from 'fft.js';
-import { CELL_RATE_HZ } from './cells.js';
+import { BIN_RATE_HZ } from './bins.js';
 import { changesOf, loudnessOf } from './event-series.js';
 import { lagScores, whiten } from './whiten.js';
 
@@ -44,7 +44,7 @@ interface Peak {
 }
 
 /**
- * Finds the delay between the cells of a sound and of a trace (see `event-series.ts`): the arc's sound
+ * Finds the delay between the frames of a sound and of a trace (see `event-series.ts`): the arc's sound
  * follows the rate of change of its power (Drouet & Nadeau, IEEE Trans. PAS-98 (1979) 1632) and its hiss the power.
  * Short, silent or constant series are not found, with `delayS` null.
  */
@@ -60,7 +60,7 @@ export function align(
   if (!main) return { found: false, delayS: null, score: 0, rival: 1, driftPpm: null };
   const least = options.sharedClock ? LEAST_SCORE_SHARED : LEAST_SCORE;
   const found = main.score >= least && (options.sharedClock || main.rival <= MOST_RIVAL);
-  const delayS = main.lag / CELL_RATE_HZ;
+  const delayS = main.lag / BIN_RATE_HZ;
   return {
     found,
     delayS,
@@ -70,7 +70,7 @@ export function align(
   };
 }
 
-/** Best lag (cells, sound minus trace) of a piece of the trace from cell `from`. */
+/** Best lag (frames, sound minus trace) of a piece of the trace from frame `from`. */
 function peakOf(
   loud: Float32Array,
   power: Float32Array,
@@ -79,8 +79,8 @@ function peakOf(
   highS: number,
   lengthS = PIECE_S,
 ): Peak | null {
-  const piece = power.subarray(from, from + lengthS * CELL_RATE_HZ);
-  if (piece.length < CELL_RATE_HZ || loud.length < CELL_RATE_HZ) return null;
+  const piece = power.subarray(from, from + lengthS * BIN_RATE_HZ);
+  if (piece.length < BIN_RATE_HZ || loud.length < BIN_RATE_HZ) return null;
   const size = 2 ** Math.ceil(Math.log2(loud.length + piece.length));
   const fft = new FFT(size);
   const heard = whiten(loud, fft, size);
@@ -90,8 +90,8 @@ function peakOf(
   const byLevel = lagScores(heard, levels, fft, size);
   const byChange = lagScores(heard, changes, fft, size);
   const both = byLevel.map((one, k) => one + byChange[k]!);
-  const low = Math.max(lowS * CELL_RATE_HZ, -piece.length - from);
-  const high = Math.min(highS * CELL_RATE_HZ, loud.length - from);
+  const low = Math.max(lowS * BIN_RATE_HZ, -piece.length - from);
+  const high = Math.min(highS * BIN_RATE_HZ, loud.length - from);
   return highest(both, from, low, high);
 }
 
@@ -105,7 +105,7 @@ function highest(scores: Float64Array, from: number, low: number, high: number):
   for (let lag = first; lag <= last; lag++) if (at(lag) > at(best)) best = lag;
   let second = 0;
   for (let lag = first; lag <= last; lag++)
-    if (Math.abs(lag - best) > SAME_PEAK_S * CELL_RATE_HZ) second = Math.max(second, at(lag));
+    if (Math.abs(lag - best) > SAME_PEAK_S * BIN_RATE_HZ) second = Math.max(second, at(lag));
   const [left, top, right] = [at(best - 1), at(best), at(best + 1)];
   const bend = left - 2 * top + right;
   const offset = bend < 0 ? Math.max(-0.5, Math.min(0.5, (left - right) / (2 * bend))) : 0;
@@ -131,23 +131,23 @@ function driftOf(
   from: number,
   delayS: number,
 ): number | null {
-  const end = Math.min(power.length, loud.length - Math.round(delayS * CELL_RATE_HZ));
-  const pieceS = Math.min(PIECE_S, Math.floor((end - from) / CELL_RATE_HZ / 2));
-  const last = end - pieceS * CELL_RATE_HZ;
-  const apartS = (last - from) / CELL_RATE_HZ;
+  const end = Math.min(power.length, loud.length - Math.round(delayS * BIN_RATE_HZ));
+  const pieceS = Math.min(PIECE_S, Math.floor((end - from) / BIN_RATE_HZ / 2));
+  const last = end - pieceS * BIN_RATE_HZ;
+  const apartS = (last - from) / BIN_RATE_HZ;
   if (apartS < DRIFT_APART_S) return null;
   const [a, b] = [from, last].map((start) =>
     peakOf(loud, power, start, delayS - 0.05, delayS + 0.05, pieceS),
   );
   if (!a || !b || Math.min(a.score, b.score) < LEAST_SCORE_SHARED) return null;
-  return (1e6 * (b.lag - a.lag)) / CELL_RATE_HZ / apartS;
+  return (1e6 * (b.lag - a.lag)) / BIN_RATE_HZ / apartS;
 }
 
-/** First cell that is not as the one before: dead time before the arc carries nothing. */
+/** First frame that is not as the one before: dead time before the arc carries nothing. */
 function firstChange(power: Float32Array): number {
   const largest = power.reduce((most, one) => Math.max(most, Math.abs(one)), 0);
   for (let i = 1; i < power.length; i++)
     if (Math.abs(power[i]! - power[i - 1]!) > 0.05 * largest)
-      return Math.max(0, i - CELL_RATE_HZ / 10);
+      return Math.max(0, i - BIN_RATE_HZ / 10);
   return 0;
 }

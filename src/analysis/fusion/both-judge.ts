@@ -1,6 +1,8 @@
-import { type ArcStretch, MODES, type Mode } from '../../core/index.js';
+import { type ArcInterval, MODES, type Mode } from '../../core/index.js';
 import {
-  type JudgedStretches,
+  because,
+  type Judged,
+  type JudgedIntervals,
   nameMode,
   type Reason,
   type RunEvidence,
@@ -9,45 +11,50 @@ import {
   shareOfArcTime,
   type Verdict,
 } from '../../judge/index.js';
+import { type Made, message } from '../../messages/index.js';
 import { Classifier } from '../../model/index.js';
 import type { Settings } from '../settings.js';
-import { type PlacedWindow, testimony, type Witness } from './both-witness.js';
+import { evidenceWithin, type PlacedWindow, type Source } from './both-source.js';
 import { type PoolWeights, pool } from './index.js';
 
 type Probabilities = Record<Mode, number>;
 
 /** Confidence from which two witnesses that name different modes contradict each other. */
 const CERTAIN = 0.8;
-/** Reasons shown of each witness. */
+/** Reasons shown of each source. */
 const REASONS_EACH = 5;
 
 /**
- * One verdict from a sound and a trace of one run. The trace says where the arc burns (`stretches`, already
+ * One verdict from a sound and a trace of one run. The trace says where the arc burns (`arc intervals`, already
  * in the sound's time); both say how the metal crosses, pooled window by window and for the run.
  */
 export function judgeBoth(
-  stretches: readonly ArcStretch[],
-  sound: Witness,
-  trace: Witness,
+  arcIntervals: readonly ArcInterval[],
+  sound: Source,
+  trace: Source,
   by: PoolWeights,
   settings: Settings,
-): { verdict: Verdict; accepted: JudgedStretches } {
-  const heard = testimony({ ...sound, windows: pooled(sound, trace, by) }, stretches, settings);
-  const seen = testimony(trace, stretches, settings);
+): { verdict: Verdict; accepted: JudgedIntervals } {
+  const heard = evidenceWithin(
+    { ...sound, windows: pooled(sound, trace, by) },
+    arcIntervals,
+    settings,
+  );
+  const seen = evidenceWithin(trace, arcIntervals, settings);
   const { ignitionMaskS, craterMaskS } = settings;
-  const shares = shareOfArcTime(stretches, heard.segments, ignitionMaskS, craterMaskS);
-  const accepted = { ...heard, stretches: [...stretches], bestScore: Infinity };
-  const base: Omit<Verdict, 'status' | 'statusReason'> = {
+  const shares = shareOfArcTime(arcIntervals, heard.segments, ignitionMaskS, craterMaskS);
+  const accepted = { ...heard, arcIntervals: [...arcIntervals], bestScore: Infinity };
+  const base: Judged = {
     mode: null,
     confidence: null,
     probabilities: null,
     shareOfArcTime: shares,
-    arcStretches: [...stretches],
+    arcStretches: [...arcIntervals],
     segments: heard.segments,
     reasons: [],
   };
   if (!shares || heard.evidence.windows === 0 || seen.evidence.windows === 0)
-    return { accepted, verdict: unsure(base, 'Too little of the arc is in both recordings.') };
+    return { accepted, verdict: unsure(base, message('too-little-in-both')) };
   const ofSound = opinion(heard.evidence, sound);
   const ofTrace = opinion(seen.evidence, trace);
   const probabilities = named(pool(list(ofSound), list(ofTrace), by));
@@ -62,17 +69,17 @@ function doubtOf(
   ofSound: Probabilities,
   ofTrace: Probabilities,
   evidence: RunEvidence,
-  trace: Witness,
-): string | null {
+  trace: Source,
+): Made | null {
   if (evidence.novelty / evidence.windows > trace.model.novelty.limit)
-    return 'The trace is unlike anything the model was fitted on; no mode is named.';
+    return message('trace-unlike-model');
   const [heard, seen] = [likeliest(ofSound), likeliest(ofTrace)];
   if (heard === seen || Math.min(ofSound[heard], ofTrace[seen]) < CERTAIN) return null;
-  return `Sound and trace contradict each other: ${heard} by the sound, ${seen} by the trace.`;
+  return message('sound-against-trace', { sound: heard, trace: seen });
 }
 
 /** The sound's windows with the opinion of the trace's window nearest in time pooled in. */
-function pooled(sound: Witness, trace: Witness, by: PoolWeights): PlacedWindow[] {
+function pooled(sound: Source, trace: Source, by: PoolWeights): PlacedWindow[] {
   let next = 0;
   const middle = ({ window }: PlacedWindow): number => (window.startS + window.endS) / 2;
   return sound.windows.map((one) => {
@@ -89,16 +96,16 @@ function pooled(sound: Witness, trace: Witness, by: PoolWeights): PlacedWindow[]
   });
 }
 
-function opinion(evidence: RunEvidence, { model }: Witness): Probabilities {
+function opinion(evidence: RunEvidence, { model }: Source): Probabilities {
   return runProbabilities(evidence, new Classifier(model));
 }
 
-function reasonsOf(evidence: RunEvidence, { model, featureSet }: Witness): Reason[] {
+function reasonsOf(evidence: RunEvidence, { model, featureSet }: Source): Reason[] {
   return rankReasons(evidence, new Classifier(model), featureSet).slice(0, REASONS_EACH);
 }
 
-function unsure(judged: Omit<Verdict, 'status' | 'statusReason'>, statusReason: string): Verdict {
-  return { ...judged, status: 'unsure', statusReason };
+function unsure(judged: Judged, reason: Made): Verdict {
+  return { ...judged, status: 'unsure', ...because(reason) };
 }
 
 function likeliest(probabilities: Probabilities): Mode {

@@ -1,6 +1,6 @@
 import type { AnalyseOptions } from '../analyse.js';
 import type { Pipeline } from '../pipeline.js';
-import type { Witness } from './both-witness.js';
+import type { Source } from './both-source.js';
 
 /** What a result of two recordings must know beside their samples. */
 export interface AnalyseBothOptions extends Omit<AnalyseOptions, 'onEvent'> {
@@ -13,7 +13,7 @@ export interface AnalyseBothOptions extends Omit<AnalyseOptions, 'onEvent'> {
 }
 
 /** A recording that went through its pipeline, with what the joint judgement needs. */
-export interface Lane extends Witness {
+export interface HeardSource extends Source {
   pipeline: Pipeline;
-  cells: Float32Array;
+  bins: Float32Array;
 }

@@ -1,8 +1,10 @@
 import type { Note } from '../../core/index.js';
+import { message, note } from '../../messages/index.js';
 import { modelFingerprint } from '../../model/index.js';
 import type { Recording } from '../../recording/index.js';
+import { stepOf } from '../analyse.js';
 import type { Result } from '../result/index.js';
-import type { AnalyseBothOptions, Lane } from './both-options.js';
+import type { AnalyseBothOptions, HeardSource } from './both-options.js';
 import type { Alignment, Pooling, PoolWeights } from './index.js';
 
 /** Speed of sound in air of 20 °C, m/s (331.3 + 0.606·20; common practice, no source). */
@@ -13,31 +15,25 @@ export function notesOf(
   alignment: Alignment,
   fused: boolean,
   pooling: Pooling,
-  lanes: readonly Lane[],
+  sources: readonly HeardSource[],
 ): Note[] {
   const notes: Note[] = [];
-  if (!fused) notes.push({ code: 'not-fused', message: NOT_FUSED });
-  else if (!alignment.found) notes.push({ code: 'alignment-not-shown', message: NOT_SHOWN });
+  if (!fused) notes.push(note('not-fused'));
+  else if (!alignment.found) notes.push(note('alignment-not-shown'));
   if (
     fused &&
-    lanes.some(({ model, featureSet }) => pooling.models[featureSet.id] !== modelFingerprint(model))
+    sources.some(
+      ({ model, featureSet }) => pooling.models[featureSet.id] !== modelFingerprint(model),
+    )
   )
-    notes.push({
-      code: 'pooling-of-other-models',
-      message: 'The weights of sound and trace were fitted with other models than those used here.',
-    });
+    notes.push(note('pooling-of-other-models'));
   return notes;
 }
-
-const NOT_FUSED =
-  'Sound and trace do not seem to be of one run, or share too few clear events to show it; they were not judged together. The answer rests on the sound; what the trace alone says stands beside it.';
-const NOT_SHOWN =
-  'No common events stand out; that both are of one run and of one clock was taken from what was stated.';
 
 /** The trace as it stands in the result. */
 export function companionOf(
   trace: Recording,
-  seen: Lane,
+  seen: HeardSource,
   { delayS, score, driftPpm, found }: Alignment,
   fused: boolean,
   options: AnalyseBothOptions,
@@ -62,15 +58,16 @@ export function companionOf(
 export function stepsOf(
   { found, delayS, score, rival }: Alignment,
   { sound, trace }: PoolWeights,
-  seen: Lane,
+  seen: HeardSource,
   fused: boolean,
 ): Result['steps'] {
-  const peak = `peak ${score.toFixed(1)} times the rms of all lags, next best ${Math.round(100 * rival)} % of it`;
-  const id = seen.featureSet.id;
-  const aligned = {
-    step: 'align',
-    detail: found ? `sound ${delayS!.toFixed(4)} s after the trace; ${peak}` : `not found; ${peak}`,
-  };
-  if (!fused) return [aligned];
-  return [aligned, { step: 'pool', detail: `weights: sound ${sound}, trace (${id}) ${trace}` }];
+  const aligned = message('step-align', {
+    delayS: found ? delayS : null,
+    peakOverRms: score,
+    nextBest: rival,
+  });
+  const steps = [stepOf('align', aligned)];
+  if (!fused) return steps;
+  const weights = { soundWeight: sound, traceWeight: trace, featureSet: seen.featureSet.id };
+  return [...steps, stepOf('pool', message('step-pool', weights))];
 }

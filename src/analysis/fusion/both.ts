@@ -1,15 +1,16 @@
-import { ArcError, type ArcStretch } from '../../core/index.js';
-import type { Verdict } from '../../judge/index.js';
-import { parseModel } from '../../model/index.js';
+import { ArcError, type ArcInterval } from '../../core/index.js';
+import { because, type Verdict } from '../../judge/index.js';
+import { message } from '../../messages/index.js';
 import type { Recording } from '../../recording/index.js';
 import { buildResult } from '../analyse.js';
-import { laneFor } from '../lane-for.js';
+import { extractorFor } from '../extractor-for.js';
+import { modelFor } from '../model-for.js';
 import { Pipeline } from '../pipeline.js';
 import type { Result } from '../result/index.js';
 import { judgeBoth } from './both-judge.js';
-import type { AnalyseBothOptions, Lane } from './both-options.js';
+import type { AnalyseBothOptions, HeardSource } from './both-options.js';
 import { companionOf, notesOf, stepsOf } from './both-result.js';
-import { placed } from './both-witness.js';
+import { placed } from './both-source.js';
 import {
   type Alignment,
   align,
@@ -24,7 +25,7 @@ import {
  * A sound and an electrical recording of the same run: aligned by the rate of change of arc power, then
  * judged together. Where no alignment stands out they are not fused: the sound is judged alone, and the
  * result says what the trace alone says. Both are read once; the windows of both are kept.
- * @throws ArcError `needs-sound-and-trace` for two of one kind; what readers, lanes and models found wrong
+ * @throws ArcError `needs-sound-and-trace` for two of one kind; what readers, feature extractors and models found wrong
  */
 export async function analyseBoth(
   sound: Recording,
@@ -35,7 +36,7 @@ export async function analyseBoth(
   const pooling = parsePooling(await options.loadPooling());
   const seen = await read(trace, options);
   const heard = await read(sound, options);
-  const alignment = align(heard.cells, seen.cells, options);
+  const alignment = align(heard.bins, seen.bins, options);
   const joint = judgeTogether(heard, seen, alignment, pooling, options);
   const summary = seen.pipeline.summary();
   const alone = seen.pipeline.verdict();
@@ -77,31 +78,31 @@ export async function analyseBoth(
 
 /** Null where nothing shows that both are of one run, or where the trace has no arc to judge. */
 function judgeTogether(
-  heard: Lane,
-  seen: Lane,
+  heard: HeardSource,
+  seen: HeardSource,
   alignment: Alignment,
   pooling: Pooling,
   options: AnalyseBothOptions,
 ): ReturnType<typeof judgeBoth> | null {
   if (!alignment.found && !options.sharedClock) return null;
   const shiftS = alignment.found ? alignment.delayS! : 0;
-  const stretches = seen.pipeline.accepted.stretches.flatMap((one) =>
+  const arcIntervals = seen.pipeline.accepted.arcIntervals.flatMap((one) =>
     inSound(one, shiftS, heard.pipeline.durationS),
   );
-  if (stretches.length === 0) return null;
+  if (arcIntervals.length === 0) return null;
   const by = weightsOf(pooling, heard, seen);
   const trace = { ...seen, windows: placed(seen.windows, shiftS) };
-  return judgeBoth(stretches, heard, trace, by, options.settings);
+  return judgeBoth(arcIntervals, heard, trace, by, options.settings);
 }
 
 /** The weights were fitted on sounds that are an arc by themselves; others leave the trace to speak alone. */
-function weightsOf(pooling: Pooling, heard: Lane, seen: Lane): PoolWeights {
+function weightsOf(pooling: Pooling, heard: HeardSource, seen: HeardSource): PoolWeights {
   if (heard.pipeline.accepted.evidence.windows === 0) return { sound: 0, trace: 1 };
   return pooling.weights[seen.featureSet.id as keyof Pooling['weights']];
 }
 
-/** A stretch of the trace in the sound's time, cut to what was heard; empty where nothing was. */
-function inSound(one: ArcStretch, shiftS: number, durationS: number): ArcStretch[] {
+/** An arc interval of the trace in the sound's time, cut to what was heard; empty where nothing was. */
+function inSound(one: ArcInterval, shiftS: number, durationS: number): ArcInterval[] {
   const startS = Math.max(0, one.startS + shiftS);
   const endS = Math.min(durationS, one.endS + shiftS);
   if (endS <= startS) return [];
@@ -118,17 +119,17 @@ function apart(heard: Verdict, seen: Verdict): Verdict {
     status: 'unsure',
     mode: null,
     confidence: null,
-    statusReason: `Sound and trace do not seem to be of one run: ${heard.mode} by the sound, ${seen.mode} by the trace.`,
+    ...because(message('not-of-one-run', { sound: heard.mode, trace: seen.mode })),
   };
 }
 
-async function read(recording: Recording, options: AnalyseBothOptions): Promise<Lane> {
-  const lane = laneFor(recording);
-  const model = parseModel(await options.loadModel(lane.featureSet.id), lane.featureSet);
-  const pipeline = new Pipeline(lane, recording.sampleRateHz, model, options.settings);
+async function read(recording: Recording, options: AnalyseBothOptions): Promise<HeardSource> {
+  const source = extractorFor(recording);
+  const model = await modelFor(source.featureSet, options.loadModel);
+  const pipeline = new Pipeline(source, recording.sampleRateHz, model, options.settings);
   const sound = recording.kind === 'sound' ? new SoundSeries(recording.sampleRateHz) : null;
   const trace = new TraceSeries(recording.sampleRateHz);
-  const windows: Lane['windows'] = [];
+  const windows: HeardSource['windows'] = [];
   const take = (events: ReturnType<Pipeline['push']>): void => {
     for (const event of events) if (event.type === 'window') windows.push(event);
   };
@@ -138,8 +139,8 @@ async function read(recording: Recording, options: AnalyseBothOptions): Promise<
     take(pipeline.push(channels));
   }
   take(pipeline.flush());
-  const { featureSet, windowS, hopS } = lane;
-  return { pipeline, model, featureSet, windowS, hopS, windows, cells: (sound ?? trace).finish() };
+  const { featureSet, windowS, hopS } = source;
+  return { pipeline, model, featureSet, windowS, hopS, windows, bins: (sound ?? trace).finish() };
 }
 
 /** Figures of the trace that stand; what it does not show leaves the sound's. */

@@ -6,7 +6,7 @@ const weights = z.object({
   trace: z.number().check(z.minimum(0), z.maximum(3)),
 });
 
-/** How far each witness is believed where both are heard: plain data, made by `arc-transfer fit --set pooling`. */
+/** How far each source is believed where both are heard: plain data, made by `arc-transfer fit --set pooling`. */
 export const poolingSchema = z.object({
   kind: z.literal('arc-transfer-pooling'),
   schemaVersion: z.literal('1'),

@@ -1,11 +1,11 @@
 import type FFT from 'fft.js';
-import { CELL_RATE_HZ } from './cells.js';
+import { BIN_RATE_HZ } from './bins.js';
 
 /** Slower swings are left out: that two recordings are loud for as long does not make them one run. */
 const LOWEST_HZ = 8;
 /** Power to which each line of the spectrum is taken down: 1 leaves phases alone, 0 changes nothing. */
 const WHITENING = 0.8;
-/** Least overlap of two series for a score, cells: half a second. */
+/** Least overlap of two series for a score, frames: half a second. */
 const LEAST_OVERLAP = 1000;
 
 /** A series ready to be correlated: spectra of it and of its square, at one transform size. */
@@ -24,7 +24,7 @@ export interface Whitened {
 export function whiten(series: Float32Array, fft: FFT, size: number): Whitened | null {
   const spectrum = spectrumOf(series, fft, size, meanOf(series));
   for (let k = 0; k < size; k++) {
-    const hz = (Math.min(k, size - k) * CELL_RATE_HZ) / size;
+    const hz = (Math.min(k, size - k) * BIN_RATE_HZ) / size;
     const power = spectrum[2 * k]! ** 2 + spectrum[2 * k + 1]! ** 2;
     const gain = hz < LOWEST_HZ || power === 0 ? 0 : power ** (-WHITENING / 2);
     spectrum[2 * k] = spectrum[2 * k]! * gain;

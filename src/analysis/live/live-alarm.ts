@@ -1,9 +1,9 @@
 import { MODES, type Mode } from '../../core/index.js';
 import type { LiveBelief } from './live-mode.js';
-import { type Allowance, allowFor } from './vouched.js';
+import { allowFor, type ModeBias } from './reference-welds.js';
 
 /** What counts as leaving the expected mode. All times s. */
-export interface Expectation {
+export interface WantedMode {
   mode: Mode;
   /** Departures up to this long are passed over, and a return this long ends one. */
   tolerateS: number;
@@ -46,9 +46,9 @@ const UNCLEAR_S = 5;
  * This is quality watching, no safety function.
  */
 export class DepartureWatch {
-  #expectation: Expectation | null;
+  #expectation: WantedMode | null;
   readonly #craterMaskS: number;
-  readonly #allowance: Allowance | null;
+  readonly #modeBias: ModeBias | null;
   #out = false;
   #outS = 0;
   #backS = 0;
@@ -59,17 +59,17 @@ export class DepartureWatch {
   #mode: Mode | null = null;
 
   /**
-   * A departure shorter than the crater mask cannot be told from the end of the weld. `allowance` holds while
+   * A departure shorter than the crater mask cannot be told from the end of the weld. `mode bias` holds while
    * its mode is the expected one.
    */
   constructor(
-    expectation: Expectation | null,
+    expectation: WantedMode | null,
     craterMaskS: number,
-    allowance: Allowance | null = null,
+    modeBias: ModeBias | null = null,
   ) {
     this.#expectation = expectation;
     this.#craterMaskS = craterMaskS;
-    this.#allowance = allowance;
+    this.#modeBias = modeBias;
   }
 
   get alarm(): boolean {
@@ -81,7 +81,7 @@ export class DepartureWatch {
   }
 
   /** Expects something else from now on, or nothing. */
-  expect(expectation: Expectation | null, timeS: number): AlarmChange[] {
+  expect(expectation: WantedMode | null, timeS: number): AlarmChange[] {
     const changes = this.#end(timeS, 'new-expectation');
     this.#expectation = expectation;
     return changes;
@@ -90,8 +90,8 @@ export class DepartureWatch {
   /** One window of steady arc that ends at `timeS`; `rateHz` is the rate of events where known. */
   push(timeS: number, hopS: number, believed: LiveBelief, rateHz: number | null): AlarmChange[] {
     if (!this.#expectation) return [];
-    const applies = this.#allowance?.expected === this.#expectation.mode;
-    const belief = applies ? allowFor(believed, this.#allowance!) : believed;
+    const applies = this.#modeBias?.expected === this.#expectation.mode;
+    const belief = applies ? allowFor(believed, this.#modeBias!) : believed;
     const p = belief.probabilities[MODES.indexOf(this.#expectation.mode)]!;
     if (belief.mode === null) return this.#unclear(timeS, hopS);
     this.#unclearS = 0;

@@ -1,5 +1,5 @@
 import type { Mode } from '../../core/index.js';
-import type { Lane } from '../../features/index.js';
+import type { FeatureExtractor } from '../../features/index.js';
 import type { PipelineEvent } from '../pipeline.js';
 import type { Settings } from '../settings.js';
 import { BY_NEWEST, type LiveBelief, LiveMode, type LiveModes } from './live-mode.js';
@@ -31,56 +31,64 @@ export type BeliefEvent =
  */
 const OUT_SCORE = -1;
 
-/** Follows the mode of each arc from what the pipeline says; by newest half seconds where the lane gives them. */
+/** Follows the mode of each arc from what the pipeline says; by newest half seconds where the feature extractor gives them. */
 export class LiveBeliefs {
-  readonly #lane: Pick<Lane, 'hopS' | 'newestHopS' | 'featureSet'>;
+  readonly #extractor: Pick<FeatureExtractor, 'hopS' | 'shortWindowHopS' | 'featureSet'>;
   readonly #settings: Settings;
   /** By windows, and by newest half seconds; null while no arc burns. */
   #byWindows: LiveMode | null = null;
-  #byNewest: LiveMode | null = null;
+  #byShortWindow: LiveMode | null = null;
   /** What the last whole window was taken for, and its rate of events. */
   #lastWindow: { mode: Mode | null; rateHz: number | null } | null = null;
   #steadyFromS = 0;
 
-  constructor(lane: Pick<Lane, 'hopS' | 'newestHopS' | 'featureSet'>, settings: Settings) {
-    this.#lane = lane;
+  constructor(
+    extractor: Pick<FeatureExtractor, 'hopS' | 'shortWindowHopS' | 'featureSet'>,
+    settings: Settings,
+  ) {
+    this.#extractor = extractor;
     this.#settings = settings;
   }
 
   take(event: PipelineEvent): BeliefEvent[] {
     if (event.type === 'window') return this.#window(event);
-    if (event.type === 'newest') return this.#newest(event);
+    if (event.type === 'short-window') return this.#shortWindow(event);
     if (event.type === 'arc-start') this.#start(event.timeS, event.open);
-    else if (event.type === 'arc-stop') this.#byWindows = this.#byNewest = null;
+    else if (event.type === 'arc-stop') this.#byWindows = this.#byShortWindow = null;
     return [];
   }
 
   #start(timeS: number, open: boolean): void {
-    const { hopS, newestHopS } = this.#lane;
+    const { hopS, shortWindowHopS } = this.#extractor;
     const { meanDwellS, ignitionMaskS } = this.#settings;
     this.#byWindows = new LiveMode(hopS, meanDwellS);
-    this.#byNewest = newestHopS === null ? null : new LiveMode(newestHopS, meanDwellS, BY_NEWEST);
+    this.#byShortWindow =
+      shortWindowHopS === null ? null : new LiveMode(shortWindowHopS, meanDwellS, BY_NEWEST);
     this.#lastWindow = null;
     this.#steadyFromS = timeS + (open ? 0 : ignitionMaskS);
   }
 
   #window({ window, judgement }: PipelineEvent & { type: 'window' }): BeliefEvent[] {
     if (!this.#byWindows) return [];
-    const { hopS, newestHopS, featureSet } = this.#lane;
+    const { hopS, shortWindowHopS, featureSet } = this.#extractor;
     const { startS, endS } = window;
     const modes = this.#byWindows.push(startS, endS, judgement.probabilities);
     const belief = modes.provisional;
     const rateHz = liveRateHz(window, featureSet, belief.mode);
     this.#lastWindow = { mode: belief.mode, rateHz };
     const steady = startS >= this.#steadyFromS - 1e-9;
-    const now: BeliefEvent[] = newestHopS ? [] : [{ type: 'now', timeS: endS, modes, rateHz }];
+    const now: BeliefEvent[] = shortWindowHopS ? [] : [{ type: 'now', timeS: endS, modes, rateHz }];
     return [...now, { type: 'window', timeS: endS, hopS, belief, steady, rateHz }];
   }
 
-  #newest({ endS, startS, ...heard }: PipelineEvent & { type: 'newest' }): BeliefEvent[] {
+  #shortWindow({
+    endS,
+    startS,
+    ...heard
+  }: PipelineEvent & { type: 'short-window' }): BeliefEvent[] {
     // The end of an arc is noticed late; what sounds like none until then says nothing of the mode.
-    if (!this.#byNewest || heard.arcScore < OUT_SCORE) return [];
-    const modes = this.#byNewest.push(startS, endS, heard.probabilities);
+    if (!this.#byShortWindow || heard.arcScore < OUT_SCORE) return [];
+    const modes = this.#byShortWindow.push(startS, endS, heard.probabilities);
     // A window still holds what was before: its rate is that of the mode it is taken for.
     const same = this.#lastWindow?.mode === modes.provisional.mode;
     return [{ type: 'now', timeS: endS, modes, rateHz: same ? this.#lastWindow!.rateHz : null }];

@@ -1,12 +1,13 @@
 import type { Mode } from '../../core/index.js';
-import type { FeatureSet, FeatureWindow } from '../../features/index.js';
+import {
+  type FeatureSet,
+  type FeatureWindow,
+  hasClearLine,
+  hasClearOnsets,
+} from '../../features/index.js';
 
 /** Features that count events in an electrical window, the surest first. */
 const RATES = ['shortRateHz', 'pulseRateHz', 'currentPulseRateHz', 'dropStepRateHz'];
-/** Height over its surroundings from which a line of sound stands for a rate. */
-const CLEAR_LINE = 20;
-/** Rise, octaves of amplitude, from which onsets of sound stand for events. */
-const CLEAR_ONSETS = 2;
 
 /**
  * Events a second (shorts, pulses or drops) in one window; null where none stand clear. The drops of spray are
@@ -19,8 +20,8 @@ export function liveRateHz(
 ): number | null {
   const { sound } = window;
   if (sound) {
-    if (sound.lineProminence >= CLEAR_LINE) return sound.lineHz;
-    return sound.onsetStrength >= CLEAR_ONSETS ? sound.onsetHz : null;
+    if (hasClearLine(sound)) return sound.lineHz;
+    return hasClearOnsets(sound) ? sound.onsetHz : null;
   }
   if (mode === 'spray') return null;
   for (const id of RATES) {

@@ -1,10 +1,10 @@
-import type { ArcStretch, Segment } from '../../core/index.js';
-import type { Lane } from '../../features/index.js';
-import { decide, type JudgedStretches, RunEvidence, type Verdict } from '../../judge/index.js';
+import type { ArcInterval, Segment } from '../../core/index.js';
+import type { FeatureExtractor } from '../../features/index.js';
+import { decide, type JudgedIntervals, RunEvidence, type Verdict } from '../../judge/index.js';
 import { Classifier, type Model } from '../../model/index.js';
 import type { Setup } from '../../setup/index.js';
 import { buildResult } from '../analyse.js';
-import { Pipeline, type PipelineEvent, type StretchEvent } from '../pipeline.js';
+import { type IntervalEvent, Pipeline, type PipelineEvent } from '../pipeline.js';
 import type { Result } from '../result/index.js';
 import type { Settings } from '../settings.js';
 import { type BeliefEvent, LiveBeliefs } from './live-beliefs.js';
@@ -15,13 +15,13 @@ export type LiveEvent =
   | { type: 'arc-start' | 'arc-stop'; timeS: number; open: boolean }
   | BeliefEvent
   /** A finished weld with its own result document. */
-  | { type: 'weld'; stretch: ArcStretch; segments: Segment[]; result: Result }
+  | { type: 'weld'; arcInterval: ArcInterval; segments: Segment[]; result: Result }
   /** What had been taken for an arc turned out to be none. */
-  | { type: 'not-a-weld'; stretch: ArcStretch };
+  | { type: 'not-a-weld'; arcInterval: ArcInterval };
 
 export interface LiveOptions {
-  /** As {@link laneFor} makes it with `live`. */
-  lane: Lane;
+  /** As {@link extractorFor} makes it with `live`. */
+  extractor: FeatureExtractor;
   format: LiveFormat;
   model: Model;
   settings: Settings;
@@ -45,11 +45,11 @@ export class LiveStream {
   readonly #beliefs: LiveBeliefs;
 
   constructor(options: LiveOptions) {
-    const { lane, format, model, settings } = options;
+    const { extractor, format, model, settings } = options;
     this.#options = options;
     this.#classifier = new Classifier(model);
-    this.#beliefs = new LiveBeliefs(lane, settings);
-    this.#pipeline = new Pipeline(lane, format.sampleRateHz, model, settings, false);
+    this.#beliefs = new LiveBeliefs(extractor, settings);
+    this.#pipeline = new Pipeline(extractor, format.sampleRateHz, model, settings, false);
   }
 
   /** Stream time up to which samples have come, s. */
@@ -68,29 +68,29 @@ export class LiveStream {
 
   #take(event: PipelineEvent): LiveEvent[] {
     const { offsetS } = this.#options;
-    if (event.type === 'stretch') return [this.#finished(event)];
+    if (event.type === 'arc-interval') return [this.#finished(event)];
     const beliefs = this.#beliefs
       .take(event)
       .map((one): LiveEvent => ({ ...one, timeS: offsetS + one.timeS }));
-    if (event.type === 'window' || event.type === 'newest') return beliefs;
+    if (event.type === 'window' || event.type === 'short-window') return beliefs;
     const { type, timeS, open } = event;
     return [{ type, timeS: offsetS + timeS, open }, ...beliefs];
   }
 
-  #finished(event: StretchEvent): LiveEvent {
-    const stretch = shift(event.outcome.stretch, this.#options.offsetS);
-    if (!event.kept) return { type: 'not-a-weld', stretch };
+  #finished(event: IntervalEvent): LiveEvent {
+    const arcInterval = shift(event.outcome.arcInterval, this.#options.offsetS);
+    if (!event.kept) return { type: 'not-a-weld', arcInterval };
     const result = this.#result(event);
-    return { type: 'weld', stretch, segments: result.segments, result };
+    return { type: 'weld', arcInterval, segments: result.segments, result };
   }
 
-  #result({ outcome, accepted, score, summary }: StretchEvent): Result {
-    const { format, model, settings, offsetS, lane } = this.#options;
-    const { stretch, segments, evidence } = outcome;
-    const one = { stretches: [stretch], segments, evidence, bestScore: score };
-    const none = noStretches(model.featureSet.features.length);
+  #result({ outcome, accepted, score, summary }: IntervalEvent): Result {
+    const { format, model, settings, offsetS, extractor } = this.#options;
+    const { arcInterval, segments, evidence } = outcome;
+    const one = { arcIntervals: [arcInterval], segments, evidence, bestScore: score };
+    const none = noArcIntervals(model.featureSet.features.length);
     const [good, doubtful] = accepted ? [one, none] : [none, one];
-    const verdict = decide(good, doubtful, this.#classifier, lane.featureSet, settings);
+    const verdict = decide(good, doubtful, this.#classifier, extractor.featureSet, settings);
     const view = {
       verdict: () => shifted(verdict, offsetS),
       summary: () => summary ?? this.#pipeline.summary(),
@@ -102,9 +102,9 @@ export class LiveStream {
   }
 }
 
-function noStretches(features: number): JudgedStretches {
+function noArcIntervals(features: number): JudgedIntervals {
   return {
-    stretches: [],
+    arcIntervals: [],
     segments: [],
     evidence: new RunEvidence(features),
     bestScore: Number.NEGATIVE_INFINITY,

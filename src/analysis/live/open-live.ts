@@ -1,5 +1,3 @@
-import { loadShippedModel } from '#shipped-models';
-import { parseModel } from '../../model/index.js';
 import {
   channelsOf,
   type Samples,
@@ -7,7 +5,8 @@ import {
   samplesFormat,
 } from '../../recording/index.js';
 import { type CommonOptions, settled } from '../common-options.js';
-import { laneFor } from '../lane-for.js';
+import { extractorFor } from '../extractor-for.js';
+import { modelFor } from '../model-for.js';
 import { type LiveEvent, LiveStream } from './live-stream.js';
 
 /** How a live signal is to be judged. */
@@ -36,13 +35,13 @@ export interface Live {
  * for (const event of live.push(block)) if (event.type === 'weld') console.log(event.result.mode);
  */
 export async function openLive(options: OpenLiveOptions): Promise<Live> {
-  const { setup, settings, loadModel = loadShippedModel } = settled(options);
+  const { setup, settings, loadModel } = settled(options);
   const format = samplesFormat(options);
-  const lane = laneFor(format, true);
-  const model = parseModel(await loadModel(lane.featureSet.id), lane.featureSet);
+  const extractor = extractorFor(format, true);
+  const model = await modelFor(extractor.featureSet, loadModel);
   const path = options.name ?? 'live';
   const stream = new LiveStream({
-    lane,
+    extractor,
     format,
     model,
     settings,

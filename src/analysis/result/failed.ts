@@ -1,4 +1,5 @@
 import { isArcError, TOOL_NAME, TOOL_VERSION } from '../../core/index.js';
+import { message, said } from '../../messages/index.js';
 import type { Result } from './schema.js';
 import { SCHEMA_VERSION } from './version.js';
 
@@ -29,6 +30,9 @@ export function failedResult(input: FailedInput): Result {
     },
     status: 'failed',
     statusReason: error.message,
+    statusReasonMessage: said(
+      message('input-failed', { errorCode: error.code, text: error.message }),
+    ),
     error,
     mode: null,
     confidence: null,
@@ -45,6 +49,7 @@ export function failedResult(input: FailedInput): Result {
     model: null,
     steps: [],
     cautions: [],
+    cautionMessages: [],
   };
 }
 

@@ -1,5 +1,5 @@
-export { CAUTIONS } from './cautions.js';
+export { CAUTION_MESSAGES, CAUTIONS } from './cautions.js';
 export { type FailedInput, failedResult } from './failed.js';
 export { resultJsonSchema } from './json-schema.js';
 export { type Result, resultSchema } from './schema.js';
-export { SCHEMA_VERSION } from './version.js';
+export { READABLE_VERSIONS, SCHEMA_VERSION } from './version.js';

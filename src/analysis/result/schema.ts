@@ -1,12 +1,13 @@
 import * as z from 'zod';
 import { MODES, SOURCE_PROGRAMMES } from '../../core/index.js';
+import { messageSchema, paramsSchema } from '../../messages/schema.js';
 import { crossCheckSchema } from '../../setup/check/schema.js';
-import { SCHEMA_VERSION } from './version.js';
+import { READABLE_VERSIONS } from './version.js';
 
 const seconds = z.number().min(0);
 const share = z.number().min(0).max(1);
 const mode = z.enum(MODES);
-const note = z.object({ code: z.string(), message: z.string() });
+const note = z.object({ code: z.string(), message: z.string(), params: paramsSchema });
 
 const companion = z.object({
   path: z.string(),
@@ -36,7 +37,7 @@ const companion = z.object({
 
 /** The one result document. Terminal, JSON, CSV and HTML are views of it. */
 export const resultSchema = z.object({
-  schemaVersion: z.literal(SCHEMA_VERSION),
+  schemaVersion: z.enum(READABLE_VERSIONS),
   tool: z.object({ name: z.literal('arc-transfer'), version: z.string(), host: z.string() }),
   source: z.object({
     path: z.string(),
@@ -51,6 +52,8 @@ export const resultSchema = z.object({
   status: z.enum(['ok', 'no-arc', 'unsure', 'failed']),
   /** Why the status is what it is, in one sentence for a person. */
   statusReason: z.string(),
+  /** The same by its code, so that it can be said in another language. Since 1.1. */
+  statusReasonMessage: messageSchema.optional(),
   error: z
     .object({ code: z.string(), message: z.string(), expected: z.string(), todo: z.string() })
     .nullable(),
@@ -70,7 +73,9 @@ export const resultSchema = z.object({
   ),
   /** Figures of the run keyed with their unit; null where this recording does not show them. */
   features: z.record(z.string(), z.number().nullable()),
-  quality: z.array(z.object({ code: z.string(), share, message: z.string() })),
+  quality: z.array(
+    z.object({ code: z.string(), share, message: z.string(), params: paramsSchema }),
+  ),
   reasons: z.array(
     z.object({
       feature: z.string(),
@@ -79,6 +84,9 @@ export const resultSchema = z.object({
       speaksFor: mode.nullable(),
       weight: z.number(),
       text: z.string(),
+      /** The sentence of `text`. Since 1.1. */
+      code: z.string().optional(),
+      params: paramsSchema,
     }),
   ),
   crossCheck: crossCheckSchema.nullable(),
@@ -92,8 +100,18 @@ export const resultSchema = z.object({
     })
     .nullable(),
   /** What was done, in order: name of the step and what it was told. */
-  steps: z.array(z.object({ step: z.string(), detail: z.string() })),
+  steps: z.array(
+    z.object({
+      step: z.string(),
+      detail: z.string(),
+      /** The sentence of `detail`. Since 1.1. */
+      code: z.string().optional(),
+      params: paramsSchema,
+    }),
+  ),
   cautions: z.array(z.string()),
+  /** One for each of `cautions`. Since 1.1. */
+  cautionMessages: z.array(messageSchema).optional(),
   /** The trace that was given beside a sound of the same run. */
   companion: companion.optional(),
 });

@@ -1,21 +1,21 @@
 import { type Recording, writeWav } from '../../recording/index.js';
 
-/** A stretch to cut, seconds from the start of the recording. */
-export interface Stretch {
+/** A part to cut, seconds from the start of the recording. */
+export interface Cut {
   startS: number;
   endS: number;
 }
 
 /**
- * Stretches of a recording as WAV files, read once from front to back. Sound keeps its rate in 24 bits;
+ * Parts of a recording as WAV files, read once from front to back. Sound keeps its rate in 24 bits;
  * voltage and current are stored as numbers in V and A. Undefined where the recording ended before.
  */
-export async function cutStretches(
+export async function cutParts(
   recording: Recording,
-  stretches: readonly Stretch[],
+  parts: readonly Cut[],
 ): Promise<(Uint8Array | undefined)[]> {
   const { sampleRateHz } = recording;
-  const cuts = stretches.map(({ startS, endS }) => {
+  const cuts = parts.map(({ startS, endS }) => {
     const from = Math.round(startS * sampleRateHz);
     const length = Math.max(0, Math.round(endS * sampleRateHz) - from);
     return { from, filled: 0, channels: recording.channels.map(() => new Float64Array(length)) };

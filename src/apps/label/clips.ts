@@ -5,7 +5,7 @@ import type { Result } from '../../analysis/result/index.js';
 import { isArcError } from '../../core/index.js';
 import type { ReadOptions } from '../../recording/index.js';
 import type { Engine } from '../terminal/judge/engine.js';
-import { cutStretches } from './clip-cut.js';
+import { cutParts } from './clip-cut.js';
 import { CLIP_COLUMNS, type ClipRow, readClipList, writeClipList } from './clip-list.js';
 import { clipName } from './clip-name.js';
 import type { Journal } from './journal.js';
@@ -104,11 +104,11 @@ async function cut(
   rows: readonly ClipRow[],
   reader: Reader,
 ): Promise<ClipRow[] | undefined> {
-  const stretches = rows.map((row) => ({
+  const parts = rows.map((row) => ({
     startS: Number(row['start_s']),
     endS: Number(row['end_s']),
   }));
-  const wavs = await readCuts(result.source.path, stretches, reader);
+  const wavs = await readCuts(result.source.path, parts, reader);
   if (wavs === undefined) return undefined;
   const made: ClipRow[] = [];
   for (const [at, row] of rows.entries()) {
@@ -124,14 +124,14 @@ async function cut(
 
 async function readCuts(
   path: string,
-  stretches: readonly { startS: number; endS: number }[],
+  parts: readonly { startS: number; endS: number }[],
   reader: Reader,
 ): Promise<(Uint8Array | undefined)[] | undefined> {
   try {
     const source = await reader.engine.openSource(path);
     try {
       const recording = await reader.engine.openRecording(source, reader.reading);
-      return await cutStretches(recording, stretches);
+      return await cutParts(recording, parts);
     } finally {
       await source.close();
     }

@@ -19,7 +19,7 @@ export const PASSING: readonly string[] = [
  * Whether what an earlier run wrote down still holds: same file (unchanged by its key, or else by its
  * content), same settings, set-up, models and tool.
  */
-export async function stillHolds(
+export async function isReusable(
   earlier: Remembered | undefined,
   task: LabelTask,
   plan: LabelPlan,

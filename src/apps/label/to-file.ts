@@ -7,9 +7,9 @@ import { visible } from '../view/index.js';
 import { type Built, buildTable } from './build-table.js';
 import { tableOf } from './columns.js';
 import { loadEngine, modelsOf } from './engine-module.js';
-import { gather } from './gather.js';
 import { Journal } from './journal.js';
 import { lockJournal } from './journal-lock.js';
+import { labelAll } from './label-all.js';
 import type { LabelOptions } from './label-options.js';
 import { progressOnStderr } from './label-progress.js';
 import { spareRecordings } from './own-files.js';
@@ -68,7 +68,7 @@ async function labelAndBuild(
   const { out, format, plan } = options;
   const { tasks } = list;
   try {
-    const gathered = await gatherAll(list, plan, journal, makeRunner);
+    const gathered = await labelEverything(list, plan, journal, makeRunner);
     const places = gathered.places.flatMap((place) => (place ? [place] : []));
     if (!gathered.complete) {
       say(
@@ -91,7 +91,7 @@ async function labelAndBuild(
   }
 }
 
-async function gatherAll(
+async function labelEverything(
   list: TaskList,
   plan: LabelPlan,
   journal: Journal,
@@ -102,7 +102,7 @@ async function gatherAll(
   const runner = await makeRunner(plan);
   stop.onStop(() => runner.leave?.());
   try {
-    return await gather({
+    return await labelAll({
       tasks: list.tasks,
       plan,
       journal,

@@ -15,7 +15,7 @@ export const TIME: TimeWords = {
   zoomable: 'zoomable picture',
   readHint: 'Point at the picture, or move with the arrow keys, to read values.',
   help: 'Drag across to zoom in; Ctrl and wheel, or + and −, zoom; arrow keys move the cursor, with Shift the view; N and P go to the next and previous mark; 0 shows the whole run.',
-  lanes:
+  tracks:
     'Each lane is a mode. The height of a block is the confidence in that part; the thin line is what single moments spoke for on their own.',
   partFrom: (name, time) => `${name}, from ${time}`,
   closeUpAt: (time) => `close-up at ${time}`,

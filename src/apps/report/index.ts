@@ -12,5 +12,5 @@ export { runPage } from './run-page.js';
 export { runPictures } from './run-pictures.js';
 export type { RunView, TimeRun } from './run-view.js';
 export { verdictLetter, verdictWords } from './sections/verdict.js';
-export type { NumberWords, PictureWords, Told } from './words.js';
+export type { LocalizedText, NumberWords, PictureWords } from './words.js';
 export type { PlaceWords, ReasonWords, ShapeWords, TimeWords } from './words-of-parts.js';

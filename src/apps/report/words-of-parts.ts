@@ -15,7 +15,7 @@ export interface TimeWords {
   zoomable: string;
   readHint: string;
   help: string;
-  lanes: string;
+  tracks: string;
   partFrom(name: string, time: string): string;
   closeUpAt(time: string): string;
   parts: string;

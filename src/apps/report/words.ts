@@ -4,7 +4,7 @@ import type { FigureName } from './figure-names.js';
 import type { PlaceWords, ReasonWords, ShapeWords, TimeWords } from './words-of-parts.js';
 
 /** A text with the language it really is in, for screen readers. */
-export interface Told {
+export interface LocalizedText {
   text: string;
   lang: string;
 }
@@ -35,8 +35,8 @@ export interface PictureWords {
   /** What the evidence names in English: quantities, units, kinds of events, phases of the arc. */
   name(english: string): string;
   /** A sentence or remark of the result or of the published windows, in this language where it is known. */
-  said(text: string): Told;
-  reason(reason: Result['reasons'][number]): Told;
+  said(text: string): LocalizedText;
+  reason(reason: Result['reasons'][number]): LocalizedText;
   titles: Record<FigureName, string>;
   time: TimeWords;
   shape: ShapeWords;

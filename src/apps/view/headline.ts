@@ -65,7 +65,7 @@ export function headline(result: Result, look: Look): string[] {
 
 const KNOWN_ARC = 'If somebody surely welded here, --arc-prior 0.95 judges it with that known.';
 
-/** Leans to a mode, but no stretch was taken as an arc. */
+/** Leans to a mode, but no arc interval was taken as an arc. */
 function mayBeAnArc({ source, segments, probabilities }: Result): boolean {
   return source.kind === 'sound' && segments.length === 0 && probabilities !== null;
 }

@@ -1,7 +1,7 @@
 import type { AlarmChange, LiveModes } from '../../analysis/index.js';
 import type { Result } from '../../analysis/result/index.js';
 import type { Mode } from '../../core/index.js';
-import type { GoodWelds } from './good-welds.js';
+import type { GoodWelds } from './reference-welds.js';
 import type { Losses } from './sources/types.js';
 
 /** Something that happened, as screen, lines, NDJSON and brokers get it. Times are s of the stream. */

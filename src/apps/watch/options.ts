@@ -1,4 +1,4 @@
-import type { Expectation, Settings } from '../../analysis/index.js';
+import type { Settings, WantedMode } from '../../analysis/index.js';
 import { ArcError, didYouMean, MODES, type Mode } from '../../core/index.js';
 import type { ReadOptions } from '../../recording/index.js';
 import type { Setup } from '../../setup/index.js';
@@ -12,9 +12,9 @@ export interface WatchOptions {
   reading: ReadOptions;
   settings: Settings;
   setup: Setup;
-  expectation: Expectation | null;
+  expectation: WantedMode | null;
   /** For an expectation that is told later. */
-  expectTimes: Omit<Expectation, 'mode'>;
+  expectTimes: Omit<WantedMode, 'mode'>;
   /** Expected mode by program number or name; null expects nothing. */
   programs: ReadonlyMap<string, Mode | null>;
   /** Recordings of welds, or folders of them, that are vouched for as being in the expected mode. */

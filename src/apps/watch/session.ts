@@ -1,9 +1,9 @@
 import type { LiveEvent } from '../../analysis/index.js';
 import { DepartureWatch } from '../../analysis/index.js';
 import type { Observer, WatchEvent, WatchState } from './events.js';
-import { type GoodWelds, refuseOtherKind } from './good-welds.js';
-import { ModeTalk } from './mode-talk.js';
+import { ModeChangeNotifier } from './mode-change-notifier.js';
 import type { WatchOptions } from './options.js';
+import { type GoodWelds, refuseOtherKind } from './reference-welds.js';
 import { sourceEvent } from './source-event.js';
 import type { LiveItem, LiveSource } from './sources/types.js';
 import { newState } from './state.js';
@@ -20,7 +20,7 @@ export class Session {
   readonly #good: GoodWelds | null;
   readonly #streams: StreamHolder;
   readonly #watch: DepartureWatch;
-  readonly #talk = new ModeTalk();
+  readonly #notifier = new ModeChangeNotifier();
   readonly #strip = new Strip();
   #nextWeld: number;
   #welds = 0;
@@ -41,7 +41,7 @@ export class Session {
     this.#nextWeld = firstWeld;
     this.#streams = new StreamHolder(source.name, options);
     const { expectation, settings } = options;
-    this.#watch = new DepartureWatch(expectation, settings.craterMaskS, good?.allowance);
+    this.#watch = new DepartureWatch(expectation, settings.craterMaskS, good?.modeBias);
     const { cells } = this.#strip;
     this.state = newState(source, this.#watch.expected, cells);
   }
@@ -143,7 +143,7 @@ export class Session {
     if (event.type === 'window') return this.#window(event);
     if (event.type === 'weld') return this.#weld(event);
     if (event.type === 'not-a-weld') {
-      const { startS, endS } = event.stretch;
+      const { startS, endS } = event.arcInterval;
       return this.#tell({ event: 'not-a-weld', timeS: endS, startS });
     }
     const { timeS, open } = event;
@@ -151,7 +151,7 @@ export class Session {
     state.modes = null;
     state.eventRateHz = null;
     state.weld = this.#nextWeld;
-    this.#talk.reset();
+    this.#notifier.reset();
     if (state.arcOn) this.#streams.arcStart(timeS, open);
     await this.#tell({ event: event.type, timeS, weld: state.weld, open });
     if (!state.arcOn && state.signal !== 'lost') await this.#alarms(this.#watch.arcStop(timeS));
@@ -162,7 +162,7 @@ export class Session {
     state.modes = now.modes;
     state.eventRateHz = now.rateHz;
     this.#strip.set(now.timeS, now.modes.provisional.mode ?? 'unnamed');
-    for (const said of this.#talk.changes(now)) await this.#tell({ ...said, weld: state.weld });
+    for (const said of this.#notifier.changes(now)) await this.#tell({ ...said, weld: state.weld });
   }
 
   async #window(window: LiveEvent & { type: 'window' }): Promise<void> {
@@ -179,14 +179,14 @@ export class Session {
     }
   }
 
-  async #weld({ stretch, result }: LiveEvent & { type: 'weld' }): Promise<void> {
+  async #weld({ arcInterval, result }: LiveEvent & { type: 'weld' }): Promise<void> {
     const weld = this.#nextWeld++;
     this.#welds++;
     const lost = this.#source.losses.lostSamples - this.#lostBefore;
     this.#lostBefore += lost;
     result.source.notes.push(...weldNotes(weld, this.#streams.startedAt, lost));
     const { status, mode, confidence } = result;
-    const { startS, endS: timeS } = stretch;
+    const { startS, endS: timeS } = arcInterval;
     await this.#tell({ event: 'weld', timeS, weld, startS, status, mode, confidence, result });
   }
 

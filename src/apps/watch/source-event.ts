@@ -1,6 +1,6 @@
 import type { LiveFormat } from '../../analysis/index.js';
 import type { WatchEvent, WatchState } from './events.js';
-import type { GoodWelds } from './good-welds.js';
+import type { GoodWelds } from './reference-welds.js';
 
 /** What is listened to from here on, and what the alarm learned before. */
 export function sourceEvent(

@@ -1,6 +1,6 @@
-import { type LiveEvent, type LiveFormat, LiveStream, laneFor } from '../../analysis/index.js';
+import { extractorFor, type LiveEvent, type LiveFormat, LiveStream } from '../../analysis/index.js';
 import { loadShippedModel } from '../../files/shipped-models.js';
-import { parseModel } from '../../model/index.js';
+import { parseModel } from '../../model/parse/index.js';
 import type { WatchOptions } from './options.js';
 
 /** The stream between two breaks of the time base, and the time that runs on over them. */
@@ -32,19 +32,19 @@ export class StreamHolder {
   /**
    * Loads what a format needs; the name of its feature set, which says what it is a recording of.
    *
-   * @throws ArcError as `laneFor` and `parseModel` do
+   * @throws ArcError as `extractorFor` and `parseModel` do
    */
   async begin(format: LiveFormat): Promise<{ featureSet: string }> {
     const { settings, setup } = this.#options;
-    const { id } = laneFor(format, true).featureSet;
+    const { id } = extractorFor(format, true).featureSet;
     const document = await loadShippedModel(id);
     this.#format = format;
     this.#make = (offsetS) => {
-      const lane = laneFor(format, true);
-      const model = parseModel(document, lane.featureSet);
+      const extractor = extractorFor(format, true);
+      const model = parseModel(document, extractor.featureSet);
       const host = `node ${process.version.slice(1)}`;
       const path = this.#name;
-      return new LiveStream({ lane, format, model, settings, setup, path, host, offsetS });
+      return new LiveStream({ extractor, format, model, settings, setup, path, host, offsetS });
     };
     return { featureSet: id };
   }

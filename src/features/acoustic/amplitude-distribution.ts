@@ -1,11 +1,11 @@
-/** How the amplitude of the envelope cells is distributed over a window. */
+/** How the amplitude of the envelope frames is distributed over a window. */
 export interface AmplitudeDistribution {
   mean: number;
   coefficientOfVariation: number;
   p05: number;
   p50: number;
   p95: number;
-  /** Skewness of the step from cell to cell of the logarithm: positive when sound leaps up and dies away. */
+  /** Skewness of the step from frame to frame of the logarithm: positive when sound leaps up and dies away. */
   riseSkew: number;
 }
 
@@ -18,7 +18,7 @@ export class AmplitudeDistributions {
   readonly #histogram = new Uint32Array(BINS);
 
   /**
-   * @param amplitude cell amplitudes, at least 0
+   * @param amplitude frame amplitudes, at least 0
    * @param log2Amplitude the same as powers of two
    */
   describe(amplitude: Float64Array, log2Amplitude: Float64Array): AmplitudeDistribution {

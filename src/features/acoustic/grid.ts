@@ -1,15 +1,15 @@
 /**
- * The time grid of the acoustic analysis. Sound of any sample rate is brought to envelope cells of
+ * The time grid of the acoustic analysis. Sound of any sample rate is brought to envelope frames of
  * 0.25 ms, so that everything after the front end is the same for 8 kHz and 96 kHz recordings.
  */
-export const CELL_RATE_HZ = 4000;
+export const FRAME_RATE_HZ = 4000;
 /** Cells a hop: 0.256 s. */
-export const HOP_CELLS = 1024;
+export const HOP_FRAMES = 1024;
 /** Cells a window: 1.024 s, four hops. */
-export const WINDOW_CELLS = 4096;
-/** Cells of the newest half of a window, 0.512 s, and cells from one to the next, 0.128 s: for live answers. */
-export const NEWEST_CELLS = WINDOW_CELLS / 2;
-export const NEWEST_HOP_CELLS = HOP_CELLS / 2;
+export const WINDOW_FRAMES = 4096;
+/** Cells of the newest half of a window, 0.512 s, and frames from one to the next, 0.128 s: for live answers. */
+export const SHORT_WINDOW_FRAMES = WINDOW_FRAMES / 2;
+export const SHORT_WINDOW_HOP_FRAMES = HOP_FRAMES / 2;
 
 /** Lower edge of the analysis band: above voices' first formants and shop rumble. */
 export const BAND_LOW_HZ = 1500;

@@ -1,9 +1,9 @@
 import { hannWindow, RealFft, windowEnergy } from '../../dsp/index.js';
-import { CELL_RATE_HZ, WINDOW_CELLS } from './grid.js';
+import { FRAME_RATE_HZ, WINDOW_FRAMES } from './grid.js';
 
 /** Bin width of the modulation spectra: 0.977 Hz. */
-export const MODULATION_BIN_HZ = CELL_RATE_HZ / WINDOW_CELLS;
-export const MODULATION_BINS = WINDOW_CELLS / 2 + 1;
+export const MODULATION_BIN_HZ = FRAME_RATE_HZ / WINDOW_FRAMES;
+export const MODULATION_BINS = WINDOW_FRAMES / 2 + 1;
 
 /**
  * Modulation of the two half-bands over one window, bins 0 to 2 kHz, as shares of the squared mean.
@@ -18,11 +18,11 @@ export interface ModulationSpectra {
 
 /** Computes {@link ModulationSpectra}; its arrays are reused by the next call. */
 export class ModulationAnalyser {
-  readonly #fft = new RealFft(WINDOW_CELLS);
-  readonly #window = hannWindow(WINDOW_CELLS);
+  readonly #fft = new RealFft(WINDOW_FRAMES);
+  readonly #window = hannWindow(WINDOW_FRAMES);
   // One-sided power: a sine of amplitude a shows a²/2 summed over its bins.
-  readonly #scale = 2 / (WINDOW_CELLS * windowEnergy(this.#window));
-  readonly #root = new Float64Array(WINDOW_CELLS);
+  readonly #scale = 2 / (WINDOW_FRAMES * windowEnergy(this.#window));
+  readonly #root = new Float64Array(WINDOW_FRAMES);
   readonly #re = new Float64Array(MODULATION_BINS);
   readonly #im = new Float64Array(MODULATION_BINS);
   readonly #spectra: ModulationSpectra = {
@@ -32,7 +32,7 @@ export class ModulationAnalyser {
   };
 
   /**
-   * @param lowPower cell energies of the lower half-band, {@link WINDOW_CELLS} of them
+   * @param lowPower frame energies of the lower half-band, {@link WINDOW_FRAMES} of them
    * @param highPower the same of the upper half-band
    */
   analyse(lowPower: Float64Array, highPower: Float64Array): ModulationSpectra {
@@ -61,12 +61,12 @@ export class ModulationAnalyser {
   #transform(power: Float64Array): void {
     const root = this.#root;
     let sum = 0;
-    for (let i = 0; i < WINDOW_CELLS; i++) {
+    for (let i = 0; i < WINDOW_FRAMES; i++) {
       root[i] = Math.sqrt(Math.sqrt(power[i]!));
       sum += root[i]!;
     }
-    const inverse = sum > 0 ? WINDOW_CELLS / sum : 0;
-    for (let i = 0; i < WINDOW_CELLS; i++) root[i] = root[i]! * inverse;
+    const inverse = sum > 0 ? WINDOW_FRAMES / sum : 0;
+    for (let i = 0; i < WINDOW_FRAMES; i++) root[i] = root[i]! * inverse;
     this.#fft.transform(root, 0, this.#window, sum > 0 ? 1 : 0);
   }
 }

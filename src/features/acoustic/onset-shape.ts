@@ -15,16 +15,16 @@ const MINIMUM_EVENTS = 5;
 
 /**
  * Shape of the average event, from the envelope laid on top of itself at each onset.
- * @param log2Amplitude cells of 0.25 ms @param at cells of the onsets
+ * @param log2Amplitude frames of 0.25 ms @param at frames of the onsets
  */
 export function onsetShape(log2Amplitude: Float64Array, at: readonly number[]): OnsetShape {
-  const usable = at.filter((cell) => cell >= REACH && cell < log2Amplitude.length - REACH);
+  const usable = at.filter((frame) => frame >= REACH && frame < log2Amplitude.length - REACH);
   if (usable.length < MINIMUM_EVENTS)
     return { rise: NaN, decaySoon: NaN, decayLate: NaN, gapBefore: NaN };
   const mean = (from: number, to: number): number => {
     let sum = 0;
-    for (const cell of usable)
-      for (let i = cell + from; i < cell + to; i++) sum += log2Amplitude[i]!;
+    for (const frame of usable)
+      for (let i = frame + from; i < frame + to; i++) sum += log2Amplitude[i]!;
     return sum / (usable.length * (to - from));
   };
   const peak = mean(0, 2);

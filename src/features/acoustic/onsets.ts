@@ -1,4 +1,4 @@
-import { CELL_RATE_HZ } from './grid.js';
+import { FRAME_RATE_HZ } from './grid.js';
 
 /** The sudden rises of loudness in a window: re-ignitions, pulses, detaching drops. */
 export interface Onsets {
@@ -18,7 +18,7 @@ export interface Onsets {
   commonRise: number;
 }
 
-/** The rise compares the mean of two cells with the mean of six cells that end 0.5 ms before. */
+/** The rise compares the mean of two frames with the mean of six frames that end 0.5 ms before. */
 const BEFORE = 6;
 const GAP = 2;
 /** A rise must be the greatest within ±2 ms. */
@@ -39,7 +39,7 @@ export class OnsetFinder {
   #rise = new Float64Array(0);
   readonly #histogram = new Uint32Array(BINS);
 
-  /** @param log2Amplitude cell amplitudes as powers of two, 4,000 a second */
+  /** @param log2Amplitude frame amplitudes as powers of two, 4,000 a second */
   find(log2Amplitude: Float64Array): Onsets {
     const n = log2Amplitude.length;
     if (this.#rise.length !== n) this.#rise = new Float64Array(n);
@@ -47,8 +47,8 @@ export class OnsetFinder {
     const strength = this.#quantile(0.99);
     const commonRise = this.#quantile(0.9);
     const at = this.#peaks(Math.max(LEAST_RISE, SHARE * strength));
-    const rateHz = (at.length * CELL_RATE_HZ) / n;
-    const strongRateHz = (this.#peaks(STRONG_RISE).length * CELL_RATE_HZ) / n;
+    const rateHz = (at.length * FRAME_RATE_HZ) / n;
+    const strongRateHz = (this.#peaks(STRONG_RISE).length * FRAME_RATE_HZ) / n;
     if (at.length < MINIMUM_EVENTS)
       return {
         at,
@@ -59,7 +59,7 @@ export class OnsetFinder {
         strength,
         commonRise,
       };
-    const intervals = at.slice(1).map((cell, i) => cell - at[i]!);
+    const intervals = at.slice(1).map((frame, i) => frame - at[i]!);
     return {
       at,
       rateHz,
@@ -123,13 +123,13 @@ function variation(values: readonly number[]): number {
   return Math.sqrt(squares / values.length) / mean;
 }
 
-function dispersion(at: readonly number[], cells: number): number {
-  const bins = Math.floor(cells / COUNT_CELLS);
+function dispersion(at: readonly number[], frames: number): number {
+  const bins = Math.floor(frames / COUNT_CELLS);
   const counts = new Float64Array(bins);
-  for (const cell of at) {
-    const bin = Math.floor(cell / COUNT_CELLS);
+  for (const frame of at) {
+    const bin = Math.floor(frame / COUNT_CELLS);
     if (bin < bins) counts[bin] = counts[bin]! + 1;
   }
-  const mean = (at.length * COUNT_CELLS) / cells;
+  const mean = (at.length * COUNT_CELLS) / frames;
   return counts.reduce((sum, count) => sum + (count - mean) ** 2, 0) / bins / mean;
 }

@@ -11,13 +11,13 @@ import { onsetShape } from './onset-shape.js';
 import { OnsetFinder, type Onsets } from './onsets.js';
 import { spectralFeatures } from './spectral-features.js';
 
-/** Cells and spectrum of one window, as the lane hands them over. */
+/** Cells and spectrum of one window, as the feature extractor hands them over. */
 export interface WindowInput {
-  /** Mean squares of the cells, `WINDOW_CELLS` of each. */
+  /** Mean squares of the frames, `WINDOW_FRAMES` of each. */
   full: Float64Array;
   low: Float64Array;
   high: Float64Array;
-  /** Mean fourth powers of the cells. */
+  /** Mean fourth powers of the frames. */
   fourth: Float64Array;
   /** Power spectrum of the window and its bin width. */
   power: Float64Array;

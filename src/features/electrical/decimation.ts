@@ -1,4 +1,4 @@
-/** How a stretch is cut into slots: the unit of work, of bookkeeping and of the delay of run figures. */
+/** How an arc interval is cut into slots: the unit of work, of bookkeeping and of the delay of run figures. */
 export interface SlotPlan {
   sampleRateHz: number;
   /** Samples averaged into one of the slow trace. */

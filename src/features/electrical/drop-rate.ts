@@ -1,4 +1,4 @@
-import type { RunFigures } from '../lane.js';
+import type { RunFigures } from '../extractor.js';
 import { STEP_OVER_NOISE } from './drop-steps.js';
 
 /** Counted steps are believed when half of them clear their threshold by this factor: else many were missed. */

@@ -3,7 +3,7 @@ import { LevelHistogram } from './level-histogram.js';
 
 /** A step up of the arc-phase voltage, as the arc lengthens when a drop leaves the wire. */
 export interface DropStep {
-  /** Slow samples from the start of the stretch. */
+  /** Slow samples from the start of the arc interval. */
   atSample: number;
   heightV: number;
 }

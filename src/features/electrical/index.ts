@@ -1,5 +1,7 @@
 export { type AverageTrace, averageAround, averageShort } from './average-short.js';
 export { planSlots, type SlotPlan } from './decimation.js';
+export { createElectricalExtractor } from './extractor.js';
+export type { ElectricalExtractorOptions } from './extractor-options.js';
 export {
   CURRENT_FEATURES,
   electricalFeatureSet,
@@ -7,8 +9,6 @@ export {
   VOLTAGE_FEATURES,
 } from './feature-sets.js';
 export { type Histogram, histogram } from './histogram.js';
-export { createElectricalLane } from './lane.js';
-export type { ElectricalLaneOptions } from './lane-options.js';
 export { SegmentSpectra } from './segment-spectra.js';
 export type { Short } from './short-detector.js';
 export { type Slot, SlotAnalyser, type VoltageSlot } from './slot-analyser.js';

@@ -1,6 +1,6 @@
 import { type LevelHistogram, splitTwoLevels, type TwoLevels } from './level-histogram.js';
 
-/** What a slot adds about pulses. Times in samples from the start of the stretch. */
+/** What a slot adds about pulses. Times in samples from the start of the arc interval. */
 export interface PulseSlot {
   levels: TwoLevels;
   /** Interpolated times at which the trace rose into the upper level. */

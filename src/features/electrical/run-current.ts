@@ -1,4 +1,4 @@
-import type { RunFigures } from '../lane.js';
+import type { RunFigures } from '../extractor.js';
 import { BlockSums } from './running.js';
 import type { CurrentSlot, VoltageSlot } from './slot-analyser.js';
 

@@ -1,4 +1,4 @@
-import type { RunFigures } from '../lane.js';
+import type { RunFigures } from '../extractor.js';
 import type { SlotPlan } from './decimation.js';
 import type { PulseSlot } from './pulse-tracker.js';
 import { Running } from './running.js';
@@ -55,7 +55,7 @@ export class RunEvents {
     this.#plan = plan;
   }
 
-  newStretch(): void {
+  newArcInterval(): void {
     this.#lastStep = Number.NaN;
     this.#lastRise = Number.NaN;
   }

@@ -1,4 +1,4 @@
-import type { RunFigures } from '../lane.js';
+import type { RunFigures } from '../extractor.js';
 import { riseAPerS } from './current-window.js';
 import type { SlotPlan } from './decimation.js';
 import type { IncipientRule } from './incipient.js';
@@ -39,8 +39,8 @@ export class RunVoltage {
     this.#durations = new SampleCounts(0.2 * plan.sampleRateHz);
   }
 
-  /** A new stretch: no interval reaches over the pause. */
-  newStretch(): void {
+  /** A new arc interval: no interval reaches over the pause. */
+  newArcInterval(): void {
     this.#lastShort = null;
     this.#lastTransferring = null;
     this.#secondSlots = 0;

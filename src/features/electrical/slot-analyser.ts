@@ -33,7 +33,7 @@ export interface CurrentSlot {
   pulses: PulseSlot;
 }
 
-/** One slot of a stretch, counted from the arc start. */
+/** One slot of an arc interval, counted from the arc start. */
 export interface Slot {
   index: number;
   voltage: VoltageSlot | null;
@@ -44,7 +44,7 @@ export interface Slot {
 const FOLLOWED_V = 3;
 const FOLLOWED_SHARE = 0.3;
 
-/** Turns the samples of one arc stretch into slots. A new stretch takes a new analyser. */
+/** Turns the samples of one arc interval into slots. A new arc interval takes a new analyser. */
 export class SlotAnalyser {
   readonly incipient = new IncipientRule();
   readonly #plan: SlotPlan;

@@ -29,7 +29,7 @@ export function meanPower(spectra: readonly SegmentSpectrum[]): Float64Array | n
 }
 
 /**
- * Finds the line of a window. `slow` is the same stretch of the slow trace, from which exact tones are
+ * Finds the line of a window. `slow` is the same arc interval of the slow trace, from which exact tones are
  * measured; `clockHz` is the pulse rate whose multiples are passed over (NaN for none).
  */
 export function findWindowLine(

@@ -37,8 +37,8 @@ export class ModeFilter {
   readonly #stay: number;
   readonly #leave: number;
   #steps: Step[] = [];
-  /** Belief after the newest window of the stretch, kept even where every step is taken at once. */
-  #newest: Float64Array | undefined;
+  /** Belief after the newest window of the arc interval, kept even where every step is taken at once. */
+  #shortWindow: Float64Array | undefined;
 
   constructor(options: ModeFilterOptions) {
     this.#options = options;
@@ -49,25 +49,25 @@ export class ModeFilter {
 
   /** The newest belief, without waiting for the look-ahead. */
   get provisional(): Float64Array | undefined {
-    return this.#newest;
+    return this.#shortWindow;
   }
 
   /** Takes a window's probabilities and returns the belief that became final, if one did. */
   push(startS: number, endS: number, probabilities: Float64Array): Belief | undefined {
     const evidence = probabilities.map((p) => Math.max(p, 1e-6) ** this.#options.weight);
-    const forward = this.#newest
-      ? normalise(this.#step(this.#newest).map((p, k) => p * evidence[k]!))
+    const forward = this.#shortWindow
+      ? normalise(this.#step(this.#shortWindow).map((p, k) => p * evidence[k]!))
       : normalise(evidence.slice());
-    this.#newest = forward;
+    this.#shortWindow = forward;
     this.#steps.push({ startS, endS, evidence, forward });
     return this.#steps.length > this.#options.lookAhead ? this.#take() : undefined;
   }
 
-  /** Ends the stretch: the beliefs still waiting, in order. The filter is then as new. */
+  /** Ends the arc interval: the beliefs still waiting, in order. The filter is then as new. */
   flush(): Belief[] {
     const rest: Belief[] = [];
     while (this.#steps.length > 0) rest.push(this.#take());
-    this.#newest = undefined;
+    this.#shortWindow = undefined;
     return rest;
   }
 

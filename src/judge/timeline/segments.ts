@@ -5,7 +5,7 @@ import type { Belief } from './mode-filter.js';
 const NAMED = 0.5;
 
 /**
- * Joins the beliefs of one stretch to segments that tile it: each belief speaks for the time around the
+ * Joins the beliefs of one arc interval to segments that tile it: each belief speaks for the time around the
  * middle of its window, the first and last also for the edges. The confidence of a segment is the mean
  * belief in its mode (for an unnamed one, in the likeliest).
  */
@@ -15,8 +15,8 @@ export class SegmentBuilder {
   #weights: number[] = [];
   #lastMiddleS = 0;
 
-  constructor(stretchStartS: number) {
-    this.#startS = stretchStartS;
+  constructor(arcStartS: number) {
+    this.#startS = arcStartS;
   }
 
   push(belief: Belief): void {
@@ -38,12 +38,12 @@ export class SegmentBuilder {
     this.#weights.push(1);
   }
 
-  /** Closes the stretch and returns its segments; without any belief the whole stretch stays unnamed. */
-  finish(stretchEndS: number): Segment[] {
+  /** Closes the arc interval and returns its segments; without any belief the whole arc interval stays unnamed. */
+  finish(arcEndS: number): Segment[] {
     const last = this.#segments.at(-1);
-    if (!last) return [{ startS: this.#startS, endS: stretchEndS, mode: null, confidence: 0 }];
-    last.endS = stretchEndS;
-    for (const segment of this.#segments) segment.endS = Math.min(segment.endS, stretchEndS);
+    if (!last) return [{ startS: this.#startS, endS: arcEndS, mode: null, confidence: 0 }];
+    last.endS = arcEndS;
+    for (const segment of this.#segments) segment.endS = Math.min(segment.endS, arcEndS);
     return this.#segments.filter((segment) => segment.endS > segment.startS);
   }
 }

@@ -29,7 +29,7 @@ export interface RunTruth {
   drops: DropTruth[];
   /** Where the arc process ran (shorts included). */
   arcOn: { startS: number; endS: number }[];
-  /** Stretches of constant settings, each named by what crossed the gap in it. */
+  /** Arc intervals of constant settings, each named by what crossed the gap in it. */
   segments: SegmentTruth[];
   /** The one mode of all segments, or `mixed`; null when no metal crossed. */
   mode: RunMode | null;
@@ -45,7 +45,7 @@ export interface RunTruth {
 }
 
 /** Where the wire went, mm³ of solid wire unless named liquid; for checks of the books. */
-export interface Ledger {
+export interface Balance {
   fedMm3: number;
   meltedMm3: number;
   /** Growth of the solid extension. */
@@ -72,5 +72,5 @@ export interface ArcRun {
   arcCurrentA: Float32Array;
   durationS: number;
   truth: RunTruth;
-  ledger: Ledger;
+  balance: Balance;
 }

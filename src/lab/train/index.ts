@@ -11,7 +11,7 @@ export { arcCount, emptySets, makeArc, type TrainingSets } from './data/make-run
 export { poolShipped, type ShippedFit } from './data/pool-shipped.js';
 export { SHIPPED_RECIPE, SMALL_RECIPE, type TrainingRecipe } from './data/recipe.js';
 export { packReference, unpackReference } from './data/reference-windows.js';
-export { gateCurve, heldOutFigures } from './fit/figures.js';
+export { arcCurve, heldOutFigures } from './fit/figures.js';
 export { type FitOutcome, fitModel } from './fit/fit-model.js';
 export { FIT_DEFAULTS, type FitOptions } from './fit/fit-options.js';
 export {

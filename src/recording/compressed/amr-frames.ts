@@ -1,4 +1,5 @@
 import { ArcError } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import { hasAscii } from '../sniff.js';
 import type { ByteSource } from '../types.js';
 import { withoutZeroTail } from './byte-views.js';
@@ -48,10 +49,7 @@ export async function amrStream(file: ByteSource): Promise<PacketStream> {
           startS += FRAME_S;
         }
         if (used === 0) {
-          notes.push({
-            code: 'truncated',
-            message: `The AMR sound ends after ${startS.toFixed(2)} s in a damaged or cut frame.`,
-          });
+          notes.push(note('truncated', { how: 'damaged-frame', readS: startS }));
           return;
         }
         at += used;

@@ -1,4 +1,5 @@
 import type { Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { DecoderConfig } from '../reader.js';
 import type { CodecInfo } from '../types.js';
 import { vorbisLongBlock } from './decoders/index.js';
@@ -36,13 +37,6 @@ function lossyFrame(config: DecoderConfig, rateHz: number): number | undefined {
 /** One note on a lossy codec; empty for others. */
 export function codecNote(codec: CodecInfo, rateHz: number): Note[] {
   if (!codec.lossy) return [];
-  const span = codec.frameSamples
-    ? ` Detail in time smears within ${((1000 * codec.frameSamples) / rateHz).toFixed(0)} ms.`
-    : '';
-  return [
-    {
-      code: 'lossy-codec',
-      message: `The sound went through ${codec.name.toUpperCase()}, which leaves out or replaces by noise what the ear would miss, and often everything above some frequency.${span} Confidence is lower than for a WAV.`,
-    },
-  ];
+  const frameSamples = codec.frameSamples || null;
+  return [note('lossy-codec', { codec: codec.name, frameSamples, sampleRateHz: rateHz })];
 }

@@ -1,5 +1,6 @@
 import type { Input as MediaInput } from 'mediabunny';
 import { type ArcError, isArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { DecoderConfig } from '../reader.js';
 import { hasAscii } from '../sniff.js';
 import type { ByteSource } from '../types.js';
@@ -60,10 +61,7 @@ function wholePart(source: ByteSource, container: string): Promise<ByteSource> |
 }
 
 function cutNote(bytes: number): Note {
-  return {
-    code: 'truncated',
-    message: `The file was cut off; its last ${bytes} bytes are not a whole block of sound.`,
-  };
+  return note('truncated', { how: 'rest-no-block', restBytes: bytes });
 }
 
 function isMp4(container: string): boolean {
@@ -87,10 +85,7 @@ function openInput(media: Media, source: ByteSource): MediaInput {
 }
 
 function leftNote(read: number, size: number): Note {
-  return {
-    code: 'truncated',
-    message: `Only the first ${Math.round((100 * read) / size)} % of the file could be read; a packet behind that is damaged.`,
-  };
+  return note('truncated', { how: 'damaged-packet', readBytes: read, fileBytes: size });
 }
 
 async function trackStream(opened: Opened): Promise<PacketStream> {
@@ -101,16 +96,10 @@ async function trackStream(opened: Opened): Promise<PacketStream> {
   const config = await decoderConfig(opened, first.data);
   const notes: Note[] = [];
   if (opened.tracks > 1) {
-    notes.push({
-      code: 'track-assumed',
-      message: `Of ${opened.tracks} sound tracks the first was taken.`,
-    });
+    notes.push(note('track-assumed', { tracks: opened.tracks }));
   }
   if (first.timestamp > 0.001 && container !== 'ts') {
-    notes.push({
-      code: 'sound-starts-late',
-      message: `The sound starts ${first.timestamp.toFixed(3)} s into the file; times count from the start of the sound.`,
-    });
+    notes.push(note('sound-starts-late', { startS: first.timestamp }));
   }
   const trim = await trimOf(opened, config, first.timestamp, notes);
   return {

@@ -1,5 +1,6 @@
 import type { InputAudioTrack, Input as MediaInput } from 'mediabunny';
 import type { Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { DecoderConfig } from '../reader.js';
 import type { ByteSource } from '../types.js';
 import { lameTrim } from './mpeg-audio.js';
@@ -37,11 +38,7 @@ export async function trimOf(
   if (container === 'mp3') {
     const trim = await lameTrim(source);
     if (!trim) {
-      notes.push({
-        code: 'encoder-delay-unknown',
-        message:
-          'The MP3 file does not state its encoder delay; times may be late by up to 0.05 s.',
-      });
+      notes.push(note('encoder-delay-unknown', { codec: 'mp3' }));
       return { skipFrames: () => 0 };
     }
     const totalS = await track.computeDuration();
@@ -53,11 +50,7 @@ export async function trimOf(
         };
   }
   if (config.codec === 'aac' && firstS >= 0) {
-    notes.push({
-      code: 'encoder-delay-unknown',
-      message:
-        'The file does not state its encoder delay; times may be late by some 0.02 to 0.05 s.',
-    });
+    notes.push(note('encoder-delay-unknown', { codec: 'aac' }));
   }
   return { skipFrames: fromEditList, ...(await totalOf(track, container)) };
 }

@@ -1,4 +1,5 @@
 import { isArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import { type ChannelChoice, chooseChannels } from '../channels.js';
 import { createSampleGuard } from '../guard.js';
 import { checkRate } from '../pcm-checks.js';
@@ -30,10 +31,7 @@ export async function openStream(
   });
   const { decoder } = started;
   if (started.host) {
-    stream.notes.push({
-      code: 'host-decoder',
-      message: `The sound was decoded by ${started.host}.`,
-    });
+    stream.notes.push(note('host-decoder', { decoder: started.host }));
   }
   let closed = false;
   // Both the end of the samples and the caller close; a decoder freed twice is an error.

@@ -1,4 +1,5 @@
 import { ArcError, isArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { DecodedSound, PacketDecoder } from '../reader.js';
 import type { PacketStream } from './stream.js';
 
@@ -133,21 +134,13 @@ export function decodeNotes(log: DecodeLog, rateHz: number, totalS: number | und
   const notes: Note[] = [];
   const gotS = log.delivered / rateHz;
   if (log.damagedPackets > 0) {
-    notes.push({
-      code: 'damaged-packets',
-      message: `${log.damagedPackets} of ${log.packets} codec packets (${log.damagedS.toFixed(2)} s) could not be decoded and are silence.`,
-    });
+    const { damagedPackets: damaged, packets, damagedS } = log;
+    notes.push(note('damaged-packets', { damaged, packets, damagedS }));
   }
   if (log.cutOff !== undefined) {
-    notes.push({
-      code: 'truncated',
-      message: `The file breaks off after ${gotS.toFixed(2)} s of sound (${log.cutOff}).`,
-    });
+    notes.push(note('truncated', { how: 'breaks-off', readS: gotS, cause: String(log.cutOff) }));
   } else if (totalS !== undefined && gotS < totalS - MISSING_S) {
-    notes.push({
-      code: 'truncated',
-      message: `The file declares ${totalS.toFixed(2)} s of sound, but ${gotS.toFixed(2)} s could be decoded.`,
-    });
+    notes.push(note('truncated', { how: 'decoded-less', declaredS: totalS, readS: gotS }));
   }
   return notes;
 }

@@ -1,3 +1,4 @@
+import type { Note } from '../../core/index.js';
 import type { ReadOptions } from '../types.js';
 import type { Inspection } from './inspection.js';
 
@@ -28,7 +29,7 @@ export function suggestCommand(found: Findings, options: ReadOptions): string {
     flags.push('--format <layout>');
     rate ??= '<Hz>';
   }
-  for (const { code: note, message } of found.notes) suggestScale(note, message, scale);
+  for (const one of found.notes) suggestScale(one, scale);
   if (found.notes.some((note) => note.code === 'swapped-channels')) swapColumns(found, map);
   if (map.size > 0) flags.push(`--map ${quoted(list(map))}`);
   if (scale.size > 0) flags.push(`--scale ${quoted(list(scale))}`);
@@ -36,12 +37,13 @@ export function suggestCommand(found: Findings, options: ReadOptions): string {
   return ['arc-transfer classify', quoted(found.name), ...flags].join(' ');
 }
 
-function suggestScale(code: string, message: string, scale: Map<string, string>): void {
+function suggestScale({ code, params }: Note, scale: Map<string, string>): void {
   const [quantity, doubt] = /^(voltage|current)-too-(high|low)$/.exec(code)?.slice(1) ?? [];
   if (quantity === undefined || scale.has(quantity)) return;
-  const thousand = /milli/.test(message);
-  if (doubt === 'high') scale.set(quantity, thousand ? '0.001' : '<factor>');
-  else scale.set(quantity, /kilovolts/.test(message) ? '1000' : '<factor>');
+  const looksLike = params?.['looksLike'];
+  const milli = code === 'current-too-high' || looksLike === 'millivolts';
+  if (doubt === 'high') scale.set(quantity, milli ? '0.001' : '<factor>');
+  else scale.set(quantity, looksLike === 'kilovolts' ? '1000' : '<factor>');
 }
 
 function swapColumns({ series }: Findings, map: Map<string, string>): void {

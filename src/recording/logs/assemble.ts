@@ -1,4 +1,5 @@
-import { ArcError } from '../../core/index.js';
+import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { Channel, ReadOptions, Recording, SampleBlock } from '../types.js';
 import { type ChosenColumn, chooseColumns } from './choose-columns.js';
 import { createGapFiller, refuseMostlyMissing } from './fill.js';
@@ -117,19 +118,9 @@ function multiply(samples: Float64Array, factor: number): void {
   }
 }
 
-function fillNotes(
-  bridged: number,
-  zeroed: number,
-  all: number,
-): { code: string; message: string }[] {
+function fillNotes(bridged: number, zeroed: number, all: number): Note[] {
   if (bridged + zeroed === 0) return [];
-  const share = (100 * (bridged + zeroed)) / all;
-  return [
-    {
-      code: 'filled',
-      message: `${bridged + zeroed} values (${share.toPrecision(2)} %) were missing or not finite: ${bridged} bridged by straight lines, ${zeroed} set to 0 because nothing is known there.`,
-    },
-  ];
+  return [note('filled', { bridged, zeroed, values: all })];
 }
 
 function noSamples(fileName: string): ArcError {

@@ -1,6 +1,7 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { ReadOptions } from '../types.js';
-import { findColumn, listColumns, quote } from './find-column.js';
+import { columnName, findColumn, listColumns, quote } from './find-column.js';
 import { unitOf } from './header-name.js';
 import { refuseOwnTable } from './own-table.js';
 import type { LogColumn, LogTable } from './table.js';
@@ -78,19 +79,14 @@ function chooseByName(
     if (best === undefined) continue;
     taken.add(best.index);
     choice[quantity] = chosen(table, best.index);
-    choice.notes.push({
-      code: `${quantity}-column`,
-      message: `${capital(quantity)} is read from ${quote(table, best.index)} (by its ${best.by}).`,
-    });
+    const by = { column: columnName(table, best.index), by: best.by };
+    choice.notes.push(note(`${quantity}-column`, by));
     const others = candidates.filter(
       ({ rank, index }) => rank === best.rank && index !== best.index,
     );
     if (others.length === 0) continue;
-    const names = others.map(({ index }) => quote(table, index)).join(', ');
-    choice.notes.push({
-      code: 'other-column',
-      message: `${names} could hold ${quantity} too and ${others.length === 1 ? 'was' : 'were'} left out; state which column to use if that is wrong.`,
-    });
+    const columns = others.map(({ index }) => columnName(table, index));
+    choice.notes.push(note('other-column', { columns, quantity }));
   }
 }
 
@@ -138,10 +134,8 @@ function chooseByOrder(
     const index = free.shift();
     if (index === undefined) break;
     choice[quantity] = chosen(table, index);
-    choice.notes.push({
-      code: `${quantity}-column`,
-      message: `The file names no columns; column ${index + 1} is taken as ${quantity} by its place.`,
-    });
+    const by = { column: columnName(table, index), by: 'place' } as const;
+    choice.notes.push(note(`${quantity}-column`, by));
   }
 }
 
@@ -154,10 +148,6 @@ function looksLikeTime(table: LogTable, index: number): boolean {
   let rising = 0;
   for (let i = 1; i < values.length; i++) if ((values[i] ?? 0) > (values[i - 1] ?? 0)) rising++;
   return rising >= 0.95 * (values.length - 1);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 function refuseSound(map: NonNullable<ReadOptions['channelMap']>): void {

@@ -1,4 +1,5 @@
 import { ArcError } from '../../core/index.js';
+import type { ColumnName } from '../../messages/index.js';
 import type { LogColumn, LogTable } from './table.js';
 import { foldName } from './words.js';
 
@@ -35,6 +36,12 @@ export function listColumns(table: LogTable): string {
   const shown = table.columns.slice(0, 20).map((_, i) => quote(table, i));
   if (table.columns.length > 20) shown.push('…');
   return shown.length === 1 ? `one column: ${shown[0]}` : `the columns ${shown.join(', ')}`;
+}
+
+/** One column as sentences name it. */
+export function columnName(table: LogTable, index: number): ColumnName {
+  const { name, unnamed, unit } = table.columns[index] as LogColumn;
+  return { name: unnamed ? null : name, number: index + 1, unit: unit ?? null };
 }
 
 /** One column in words, with its unit. */

@@ -1,4 +1,5 @@
 import { ArcError } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { LogTable } from './table.js';
 
 const SLOWEST_HZ = 1;
@@ -27,17 +28,11 @@ export function untimedRate(table: LogTable, statedHz: number | undefined): numb
     if (own !== undefined && Math.abs(own.rateHz / statedHz - 1) > 0.01) {
       throw contradiction(table.fileName, own, statedHz);
     }
-    table.notes.push({
-      code: 'rate-stated',
-      message: `The rate of ${statedHz} Hz is used as stated.`,
-    });
+    table.notes.push(note('rate-stated', { rateHz: statedHz }));
     return statedHz;
   }
   if (own === undefined) throw noTime(table.fileName);
-  table.notes.push({
-    code: 'rate-from-file',
-    message: `There is no time column; the rate of ${Number(own.rateHz.toPrecision(7))} Hz comes from “${own.from}” in the file.`,
-  });
+  table.notes.push(note('rate-from-file', { rateHz: own.rateHz, line: own.from }));
   return own.rateHz;
 }
 

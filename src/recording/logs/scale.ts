@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { ReadOptions } from '../types.js';
 import type { ChosenColumn } from './choose-columns.js';
 
@@ -14,32 +15,20 @@ export function factorOf(
   options: ReadOptions,
   notes: Note[],
 ): number {
-  const symbol = quantity === 'voltage' ? 'V' : 'A';
   const stated = options.scale?.[quantity];
-  const name = `“${pick.column.name}”`;
+  const column = pick.column.name;
   if (stated !== undefined) {
     if (!Number.isFinite(stated) || stated === 0) throw badScale(quantity, stated);
-    notes.push({
-      code: 'scale-stated',
-      message: `${name} is read with ${stated} ${symbol} a unit, as stated.`,
-    });
+    notes.push(note('scale-stated', { of: 'column', column, quantity, perUnit: stated }));
     return stated;
   }
   if (pick.unit?.quantity === quantity) {
     if (pick.unit.factor !== 1) {
-      notes.push({
-        code: 'unit-scaled',
-        message: `${name} is in ${pick.unit.symbol} and was turned into ${symbol}.`,
-      });
+      notes.push(note('unit-scaled', { column, unit: pick.unit.symbol, quantity }));
     }
     return pick.unit.factor;
   }
-  const given =
-    pick.column.unit === undefined ? 'gives no unit' : `gives the unit “${pick.column.unit}”`;
-  notes.push({
-    code: 'unit-assumed',
-    message: `${name} ${given}; its values are taken as ${quantity === 'voltage' ? 'volts' : 'amperes'}.`,
-  });
+  notes.push(note('unit-assumed', { column, statedUnit: pick.column.unit ?? null, quantity }));
   return 1;
 }
 

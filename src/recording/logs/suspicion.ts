@@ -1,4 +1,5 @@
 import type { Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { Channel } from '../types.js';
 
 /** Running figures of one channel. */
@@ -91,10 +92,7 @@ function suspectSwap(voltage: ChannelFigures, current: ChannelFigures): Note | u
   const amperes = Math.abs(mean(current));
   if (volts < 60 || volts > 800 || amperes < 8 || amperes > 50 || peak(voltage) < 115)
     return undefined;
-  return {
-    code: 'swapped-channels',
-    message: `The voltage averages ${say(volts)} V and the current ${say(amperes)} A: it looks as if the two columns were swapped. They were read as they are; state the columns to change that.`,
-  };
+  return note('swapped-channels', { meanVoltageV: volts, meanCurrentA: amperes });
 }
 
 function suspectVoltage(voltage: ChannelFigures): Note[] {
@@ -102,37 +100,19 @@ function suspectVoltage(voltage: ChannelFigures): Note[] {
   const average = mean(voltage);
   const largest = peak(voltage);
   if (voltage.beyond > GLITCHES * voltage.count) {
-    notes.push({
-      code: 'implausible-voltage',
-      message: `The voltage lies beyond ${MOST.voltage} V for ${share(voltage)} of the time, and no arc burns there: a wrong scale, the mains, or a column that holds something else?`,
-    });
+    notes.push(note('implausible-voltage', { limitV: MOST.voltage, shareOfTime: share(voltage) }));
   }
   if (largest >= 2000) {
-    notes.push({
-      code: 'voltage-too-high',
-      message: `The voltage reaches ${say(largest)} V: it looks like millivolts taken for volts. It was read as it is; state a voltage scale of 0.001 if so.`,
-    });
+    notes.push(note('voltage-too-high', { peakV: largest, looksLike: 'millivolts' }));
   } else if (largest >= 160) {
-    notes.push({
-      code: 'voltage-too-high',
-      message: `The voltage reaches ${say(largest)} V, more than a welding source gives: a wrong scale, or a column that holds something else?`,
-    });
+    notes.push(note('voltage-too-high', { peakV: largest, looksLike: 'no-welding-source' }));
   } else if (largest < 0.3 && largest > 0.005) {
-    notes.push({
-      code: 'voltage-too-low',
-      message: `The voltage stays below ${say(largest)} V: kilovolts taken for volts, or a probe factor that is missing? State a voltage scale (1000 for kilovolts) if so.`,
-    });
+    notes.push(note('voltage-too-low', { peakV: largest, looksLike: 'kilovolts' }));
   } else if (largest < 10 && largest > 0.005) {
-    notes.push({
-      code: 'voltage-too-low',
-      message: `The voltage stays below ${say(largest)} V, where no arc burns: a divider or probe factor (often 10) seems to be missing. State a voltage scale if so.`,
-    });
+    notes.push(note('voltage-too-low', { peakV: largest, looksLike: 'divider-missing' }));
   }
   if (average < 0 && -voltage.min > 2 * Math.max(0, voltage.max)) {
-    notes.push({
-      code: 'negative-voltage',
-      message: `The voltage averages ${say(average)} V: swapped polarity of the probe, or electrode negative. It was read as it is; state a negative voltage scale to turn it over.`,
-    });
+    notes.push(note('negative-voltage', { meanVoltageV: average }));
   }
   return notes;
 }
@@ -143,32 +123,23 @@ function suspectCurrent(current: ChannelFigures, voltage: ChannelFigures | undef
   const largest = peak(current);
   const tooLow = largest < 12 && largest > 0.001 && (voltage === undefined || peak(voltage) >= 10);
   if (current.beyond > GLITCHES * current.count) {
-    notes.push({
-      code: 'implausible-current',
-      message: `The current lies beyond ${MOST.current} A for ${share(current)} of the time, more than any source of this process gives: a wrong scale, or a column that holds something else?`,
-    });
+    notes.push(
+      note('implausible-current', {
+        how: 'beyond',
+        limitA: MOST.current,
+        shareOfTime: share(current),
+      }),
+    );
   } else if (tooLow) {
-    notes.push({
-      code: 'implausible-current',
-      message: `The current never reaches 12 A, and no wire melts with that: a wrong scale, or a column that holds something else?`,
-    });
+    notes.push(note('implausible-current', { how: 'too-little', peakA: largest }));
   }
   if (largest >= 5000) {
-    notes.push({
-      code: 'current-too-high',
-      message: `The current reaches ${say(largest)} A: it looks like milliamperes taken for amperes. It was read as it is; state a current scale of 0.001 if so.`,
-    });
+    notes.push(note('current-too-high', { peakA: largest }));
   } else if (tooLow) {
-    notes.push({
-      code: 'current-too-low',
-      message: `The current stays below ${say(largest)} A, too little for this process: the volts of a shunt or Hall sensor, or kiloamperes? State a current scale (amperes per unit) if so.`,
-    });
+    notes.push(note('current-too-low', { peakA: largest }));
   }
   if (average < 0 && -current.min > 2 * Math.max(0, current.max)) {
-    notes.push({
-      code: 'negative-current',
-      message: `The current averages ${say(average)} A: the clamp faces the other way, or the electrode is negative. It was read as it is; state a negative current scale to turn it over.`,
-    });
+    notes.push(note('negative-current', { meanCurrentA: average }));
   }
   return notes;
 }
@@ -181,10 +152,6 @@ function peak(figures: ChannelFigures): number {
   return Math.max(Math.abs(figures.min), Math.abs(figures.max));
 }
 
-function share({ beyond, count }: ChannelFigures): string {
-  return `${Math.round((100 * beyond) / count)} %`;
-}
-
-function say(value: number): string {
-  return String(Number(value.toPrecision(4)));
+function share({ beyond, count }: ChannelFigures): number {
+  return beyond / count;
 }

@@ -1,14 +1,10 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { ChosenColumn } from './choose-columns.js';
 import { judgeTimeBase, type TimeBase } from './time-base.js';
 
-/** Time units in the order in which they are tried, with what they are called. */
-const UNITS: readonly [factor: number, name: string][] = [
-  [1, 'seconds'],
-  [1e-3, 'milliseconds'],
-  [1e-6, 'microseconds'],
-  [1e-9, 'nanoseconds'],
-];
+/** Time units in seconds, in the order in which they are tried. */
+const UNITS_S: readonly number[] = [1, 1e-3, 1e-6, 1e-9];
 /** A trace slower than this is of no use for an arc: that the column counts seconds is then doubtful. */
 const SLOWEST_HZ = 50;
 /** Dates counted from 1970 lie beyond this many seconds (some time in 1973) … */
@@ -45,7 +41,7 @@ export function planTime(
     : time.unit?.quantity === 'time'
       ? time.unit.factor
       : undefined;
-  const factors = written === undefined ? UNITS.map(([factor]) => factor) : [written];
+  const factors = written === undefined ? UNITS_S : [written];
   const rateAt = (factor: number): number => raw.rateHz / factor;
   let factor: number | undefined;
   if (statedRateHz !== undefined) {
@@ -67,8 +63,8 @@ export function planTime(
 /** Undefined where seconds would be too slow for an arc: milliseconds then, or a slow log of seconds? */
 function guessFactor(stamps: Float64Array, rateAt: (factor: number) => number): number | undefined {
   const size = Math.abs(stamps[0] ?? 0);
-  const epoch = UNITS.find(([f]) => size * f >= EPOCH_S && size * f < EPOCH_END_S);
-  if (epoch !== undefined && rateAt(epoch[0]) >= 1) return epoch[0];
+  const epoch = UNITS_S.find((f) => size * f >= EPOCH_S && size * f < EPOCH_END_S);
+  if (epoch !== undefined && rateAt(epoch) >= 1) return epoch;
   return rateAt(1) >= SLOWEST_HZ ? 1 : undefined;
 }
 
@@ -94,31 +90,18 @@ function timeNotes(
   statedRateHz: number | undefined,
 ): Note[] {
   const notes: Note[] = [];
-  const name = UNITS.find(([f]) => f === factor)?.[1] ?? `units of ${factor} s`;
   if (!written) {
-    const why = statedRateHz === undefined ? 'from its size and steps' : 'from the stated rate';
-    notes.push({
-      code: 'time-unit-assumed',
-      message: `“${time.column.name}” gives no unit; it is taken as ${name}, ${why}.`,
-    });
+    const by = statedRateHz === undefined ? 'size' : 'stated-rate';
+    notes.push(note('time-unit-assumed', { column: time.column.name, unitS: factor, by }));
   }
-  const rate = `${Number(base.rateHz.toPrecision(7))} Hz`;
+  const { rateHz } = base;
   if (base.kind === 'steady') {
-    notes.push({
-      code: 'rate-from-time',
-      message: `The rate of ${rate} comes from the time stamps.`,
-    });
+    notes.push(note('rate-from-time', { rateHz }));
   } else if (base.kind === 'coarse') {
-    notes.push({
-      code: 'coarse-time',
-      message: `The time stamps are rounded to more than a sampling step; ${rate} is the mean rate, and the rows are taken as evenly spaced.`,
-    });
+    notes.push(note('coarse-time', { rateHz }));
   } else {
-    const [short, long] = base.usualStepsS.map((step) => `${(step * 1000).toPrecision(3)} ms`);
-    notes.push({
-      code: 'uneven-time',
-      message: `The rows are unevenly spaced (${short} to ${long}); they were resampled on straight lines to ${rate}, the median step. Detail shorter than the longest steps is lost.`,
-    });
+    const [shortStepS, longStepS] = base.usualStepsS;
+    notes.push(note('uneven-time', { shortStepS, longStepS, rateHz }));
   }
   return notes;
 }

@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { ChosenColumn } from './choose-columns.js';
 import { createDayClock } from './day-clock.js';
 import { BRIDGED_S } from './fill.js';
@@ -118,33 +119,18 @@ function closingNotes(
   midnights: number,
 ): Note[] {
   const notes: Note[] = [];
-  const say = (code: string, message: string): void => {
-    notes.push({ code, message });
-  };
   if (sorter.outOfOrder > 0) {
-    const back = (sorter.largestStepBackS * 1000).toPrecision(3);
-    say(
-      'rows-reordered',
-      `${rows(sorter.outOfOrder)} stood out of order (up to ${back} ms back); they were put in order of time.`,
-    );
+    const { outOfOrder: rows, largestStepBackS } = sorter;
+    notes.push(note('rows-reordered', { rows, largestStepBackS }));
   }
   if (counts.gaps > 0) {
-    const longest = (counts.longestGapS * 1000).toPrecision(4);
-    say(
-      'gaps',
-      `${counts.gaps === 1 ? 'One gap' : `${counts.gaps} gaps`} in the time stamps (${counts.missing} samples missing, the longest ${longest} ms): up to ${BRIDGED_S * 1000} ms bridged by straight lines, longer ones set to 0.`,
-    );
+    const { gaps, missing: missingSamples, longestGapS: longestS } = counts;
+    notes.push(note('gaps', { gaps, missingSamples, longestS, bridgedS: BRIDGED_S }));
   }
-  if (counts.crowded > 0) {
-    say('crowded-rows', `${rows(counts.crowded)} with a time that was already taken left out.`);
-  }
-  if (unstamped > 0) say('rows-without-time', `${rows(unstamped)} without a time left out.`);
-  if (midnights > 0) say('midnight', 'The clock passes midnight; the time was counted on.');
+  if (counts.crowded > 0) notes.push(note('crowded-rows', { rows: counts.crowded }));
+  if (unstamped > 0) notes.push(note('rows-without-time', { rows: unstamped }));
+  if (midnights > 0) notes.push(note('midnight'));
   return notes;
-}
-
-function rows(count: number): string {
-  return count === 1 ? '1 row' : `${count} rows`;
 }
 
 function noRows(fileName: string, time: ChosenColumn): ArcError {

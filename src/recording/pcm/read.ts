@@ -1,7 +1,8 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import { type ChannelChoice, chooseChannels } from '../channels.js';
 import { createSampleGuard } from '../guard.js';
-import { oneSidedNote, Sides } from '../one-sided.js';
+import { Sides } from '../one-sided.js';
 import { createSilenceWatch, type SilenceWatch } from '../silence.js';
 import type { ByteSource, CodecInfo, ReadOptions, Recording, SampleBlock } from '../types.js';
 import { type BlockDecoder, blockDecoder } from './decode.js';
@@ -70,7 +71,7 @@ async function* guarded(
     yield block;
   }
   guard?.finish();
-  if (sides?.oneSided) file.notes.push(oneSidedNote());
+  if (sides?.oneSided) file.notes.push(note('one-sided-sound'));
   watch?.finish(file.notes);
 }
 

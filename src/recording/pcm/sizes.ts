@@ -1,4 +1,5 @@
 import type { Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { ByteSource } from '../types.js';
 import type { PcmData, PcmFormat } from './format.js';
 
@@ -16,27 +17,19 @@ export function noteSizes(
   source: ByteSource,
   notes: Note[],
 ): void {
-  const seconds = (bytes: number): string =>
-    `${(((bytes / format.blockBytes) * format.blockFrames) / format.sampleRateHz).toPrecision(4)} s`;
+  const seconds = (bytes: number): number =>
+    ((bytes / format.blockBytes) * format.blockFrames) / format.sampleRateHz;
   const { declaredBytes: declared, dataBytes, dataOffset } = data;
   if (declared !== undefined && declared > dataBytes) {
-    notes.push({
-      code: 'truncated',
-      message: `The file declares ${seconds(declared)} of sound but holds ${seconds(dataBytes)}; it was cut off.`,
-    });
+    const [declaredS, heldS] = [seconds(declared), seconds(dataBytes)];
+    notes.push(note('truncated', { how: 'holds-less', declaredS, heldS }));
   }
   const rest = dataBytes % format.blockBytes;
   if (rest > 0) {
-    notes.push({
-      code: 'partial-frame',
-      message: `The last ${rest} bytes are not a whole frame and were left out.`,
-    });
+    notes.push(note('partial-frame', { restBytes: rest }));
   }
   const after = source.size - dataOffset - dataBytes;
   if (declared !== undefined && after >= 2 * format.blockBytes * format.sampleRateHz) {
-    notes.push({
-      code: 'bytes-after-sound',
-      message: `${after} bytes after the declared end of the sound were left out; if the recorder was interrupted, they may be sound.`,
-    });
+    notes.push(note('bytes-after-sound', { bytes: after }));
   }
 }

@@ -1,4 +1,5 @@
 import type { QualityFlag } from '../../core/index.js';
+import { flag } from '../../messages/index.js';
 
 /** Below this rate a 1 ms short has fewer than five samples (R. D. Smith's regular run has shorts of about 1 ms). */
 export const FULL_RATE_HZ = 5000;
@@ -10,7 +11,7 @@ const HELD_S = 0.005;
 
 /** Watches one channel for samples that are missing, frozen or at the rail, and repairs the missing ones. */
 export class ChannelQuality {
-  readonly #name: string;
+  readonly #name: 'voltage' | 'current';
   readonly #heldSamples: number;
   #count = 0;
   #missing = 0;
@@ -22,7 +23,7 @@ export class ChannelQuality {
   #atLowest = 0;
   #atHighest = 0;
 
-  constructor(name: string, sampleRateHz: number) {
+  constructor(name: 'voltage' | 'current', sampleRateHz: number) {
     this.#name = name;
     this.#heldSamples = Math.max(8, Math.round(HELD_S * sampleRateHz));
   }
@@ -86,24 +87,13 @@ export class ChannelQuality {
     const flags: QualityFlag[] = [];
     const share = (count: number) => (this.#count > 0 ? count / this.#count : 0);
     if (this.#missing > 0)
-      flags.push({
-        code: `${this.#name}-missing-samples`,
-        share: share(this.#missing),
-        message: `${this.#missing} samples of the ${this.#name} were not numbers and were replaced by the one before.`,
-      });
+      flags.push(
+        flag(`${this.#name}-missing-samples`, share(this.#missing), { samples: this.#missing }),
+      );
     const clipped = share(this.#atHighest + this.#atLowest);
-    if (clipped > CLIPPED_SHARE)
-      flags.push({
-        code: `${this.#name}-clipped`,
-        share: clipped,
-        message: `The ${this.#name} rests at the end of its range: peaks are cut off.`,
-      });
+    if (clipped > CLIPPED_SHARE) flags.push(flag(`${this.#name}-clipped`, clipped));
     if (share(this.#held) > HELD_SHARE && clipped <= CLIPPED_SHARE)
-      flags.push({
-        code: `${this.#name}-held`,
-        share: share(this.#held),
-        message: `The ${this.#name} stands still for milliseconds at a time: a slow or frozen reading.`,
-      });
+      flags.push(flag(`${this.#name}-held`, share(this.#held)));
     return flags;
   }
 }
@@ -111,11 +101,5 @@ export class ChannelQuality {
 /** Says that a sampling rate is too low for what is claimed from it; empty from 5 kHz up. */
 export function sampleRateFlags(sampleRateHz: number): QualityFlag[] {
   if (sampleRateHz >= FULL_RATE_HZ) return [];
-  return [
-    {
-      code: 'sample-rate-low',
-      share: 1,
-      message: `At ${sampleRateHz} Hz a short circuit of 1 ms has fewer than five samples; short and drop figures are rough below ${FULL_RATE_HZ} Hz.`,
-    },
-  ];
+  return [flag('sample-rate-low', 1, { of: 'trace', sampleRateHz, enoughHz: FULL_RATE_HZ })];
 }

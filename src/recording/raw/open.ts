@@ -1,4 +1,5 @@
 import { ArcError } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import { openPcm } from '../pcm/index.js';
 import type { ByteSource, ReadOptions, Recording } from '../types.js';
 import { type RawFormat, rawSampleBytes } from './format.js';
@@ -25,13 +26,8 @@ export async function openRaw(
   const format = { encoding, channels, sampleRateHz, blockBytes, blockFrames: 1 };
   const dataBytes = Math.max(0, source.size - skipBytes);
   const data = { bigEndian, dataOffset: skipBytes, dataBytes };
-  const order = bigEndian ? ', high byte first' : '';
-  const notes = [
-    {
-      code: 'raw-stated',
-      message: `Read as bare samples as stated: ${encoding}${order}, ${channels} ${channels === 1 ? 'channel' : 'channels'}, ${sampleRateHz} Hz${skipBytes > 0 ? `, ${skipBytes} bytes passed over` : ''}.`,
-    },
-  ];
+  const stated = { encoding, bigEndian, channels, sampleRateHz, skippedBytes: skipBytes };
+  const notes = [note('raw-stated', stated)];
   return openPcm({ source, container: 'raw', format, data, notes }, options);
 }
 

@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { PcmFormat } from '../pcm/index.js';
 import { checkRate } from '../pcm-checks.js';
 
@@ -82,16 +83,11 @@ function sampleBytes(tag: number, { channels, blockBytes, bits }: Stated, notes:
   const width = blockBytes / channels;
   if (width === needed) return needed;
   if (tag === TAGS.pcm && width === 4 && needed === 3) {
-    notes.push({
-      code: 'wav-wide-samples',
-      message: '24-bit samples stand in 4 bytes each; read as left-justified.',
-    });
+    notes.push(note('wav-wide-samples'));
     return 4;
   }
-  notes.push({
-    code: 'wav-frame-size',
-    message: `The file states ${blockBytes} bytes a frame, which does not fit ${channels} × ${bits} bits; ${needed * channels} were used.`,
-  });
+  const usedBytes = needed * channels;
+  notes.push(note('wav-frame-size', { blockBytes, channels, bits, usedBytes }));
   return needed;
 }
 

@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import type { PcmData } from '../pcm/index.js';
 import { hasAscii } from '../sniff.js';
 import type { ByteSource } from '../types.js';
@@ -84,10 +85,7 @@ async function nextChunk(walk: Walk, body: number, size: number): Promise<number
   const bytes = (await walk.source.read(end, 9)).slice();
   const padded = isKnown(ascii(bytes, 1));
   if (padded || !isKnown(ascii(bytes, 0))) return end + 1;
-  walk.notes.push({
-    code: 'wav-unpadded-chunk',
-    message: 'A chunk of odd length lacks its padding byte; read without it.',
-  });
+  walk.notes.push(note('wav-unpadded-chunk'));
   return end;
 }
 
@@ -112,11 +110,7 @@ async function settleSize(
 }
 
 function sizeUnknown(notes: Note[]): object {
-  notes.push({
-    code: 'wav-size-missing',
-    message:
-      'The file does not state how long its sound is (interrupted, or written to a pipe); read to its end.',
-  });
+  notes.push(note('wav-size-missing'));
   return {};
 }
 

@@ -1,6 +1,7 @@
 import { MODES, type Mode } from '../../core/index.js';
-import { boundaryText, rangeText } from '../index.js';
-import type { Case } from './case.js';
+import { type Made, message, type Place, said } from '../../messages/index.js';
+import { gasName, sayBoundary } from '../index.js';
+import type { Context } from './context.js';
 import type { Answer } from './schema.js';
 
 /** Below this the label is too weak to contradict anybody. */
@@ -9,51 +10,50 @@ export const SURE_ENOUGH = 0.6;
 const WANTED_SHARE = 0.85;
 
 /** An answer with its reason. */
-export interface Answered {
+export interface Answered extends Made {
   answer: Answer;
-  text: string;
 }
 
-const cannotTell = (text: string): Answered => ({ answer: 'cannot-tell', text });
+const answered = (answer: Answer, reason: Made): Answered => ({ answer, ...reason });
+const cannotTell = (reason: Made): Answered => answered('cannot-tell', reason);
 
 /** Why neither question can be answered, or null. */
-function noVerdict({ seen, modes }: Case): string | null {
-  if (seen.status === 'no-arc') return 'No arc was found in the recording.';
-  if (seen.status === 'failed') return 'The recording could not be analysed.';
-  if (seen.status === 'unsure' || modes.length === 0) return 'The recording names no mode.';
+function noVerdict({ seen, modes }: Context): Made | null {
+  if (seen.status === 'no-arc') return message('nothing-found');
+  if (seen.status === 'failed') return message('not-analysed');
+  if (seen.status === 'unsure' || modes.length === 0) return message('no-mode-named');
   if (seen.confidence !== null && seen.confidence < SURE_ENOUGH) {
-    return `The mode is named with a confidence of only ${percent(seen.confidence)}.`;
+    return message('confidence-only', { confidence: seen.confidence });
   }
   return null;
 }
 
 /** Do the settings permit what was seen? */
-export function answerSettings(c: Case): Answered {
+export function answerSettings(c: Context): Answered {
   const why = noVerdict(c);
   if (why !== null) return cannotTell(why);
-  if (nothingStated(c)) return cannotTell('No setting was stated to compare with.');
+  if (nothingStated(c)) return cannotTell(message('no-setting-stated'));
   if (c.setup.polarity === 'dcen' || c.setup.polarity === 'ac') {
-    return cannotTell(
-      'The bands held here are for electrode positive; they say nothing about this polarity.',
-    );
+    return cannotTell(message('polarity-not-held'));
   }
   const words = c.modes.map((mode) => c.permitted[mode]);
-  const what = c.modes.join(' and ');
-  const place = placeText(c);
+  const place = placeOf(c);
+  const { modes } = c;
   if (words.includes('no')) {
-    const outside = c.modes.filter((mode) => c.permitted[mode] === 'no');
-    const lies = outside.map((mode) => `${mode} lies ${boundaryText(mode, c.bounds)}`);
-    return { answer: 'disagrees', text: `${place} does not permit ${what}: ${lies.join('; ')}.` };
+    const outside = modes
+      .filter((mode) => c.permitted[mode] === 'no')
+      .map((mode) => ({ mode, where: said(sayBoundary(mode, c.bounds)) }));
+    return answered('disagrees', message('setup-forbids', { place, modes, outside }));
   }
-  const others = MODES.filter((mode) => !c.modes.includes(mode) && c.permitted[mode] !== 'no');
-  const alone = others.every((mode) => mode === 'pulsed-spray') && c.modes[0] !== 'pulsed-spray';
-  if (words.every((word) => word === 'yes') || (alone && c.modes.length === 1)) {
-    return { answer: 'agrees', text: `${place} permits ${what}.` };
+  const others = MODES.filter((mode) => !modes.includes(mode) && c.permitted[mode] !== 'no');
+  const alone = others.every((mode) => mode === 'pulsed-spray') && modes[0] !== 'pulsed-spray';
+  if (words.every((word) => word === 'yes') || (alone && modes.length === 1)) {
+    return answered('agrees', message('setup-permits', { place, modes }));
   }
-  return cannotTell(`${place} may give ${what}, but also ${others.join(' or ') || 'others'}.`);
+  return cannotTell(message('setup-leaves-open', { place, modes, others }));
 }
 
-function nothingStated({ judged, setup, bounds }: Case): boolean {
+function nothingStated({ judged, setup, bounds }: Context): boolean {
   const gasForbids = setup.gas !== null && bounds.spray === 'no';
   return (
     judged.voltageV === null && judged.currentA === null && !gasForbids && setup.source === null
@@ -61,7 +61,7 @@ function nothingStated({ judged, setup, bounds }: Case): boolean {
 }
 
 /** Is it the mode that was wanted? Null where none was stated. */
-export function answerIntended(c: Case): Answered | null {
+export function answerIntended(c: Context): Answered | null {
   const wanted = c.setup.expectedMode;
   if (wanted === null) return null;
   const why = noVerdict(c);
@@ -72,24 +72,19 @@ export function answerIntended(c: Case): Answered | null {
       : c.seen.mode === wanted
         ? 1
         : 0;
-  if (share >= WANTED_SHARE) return { answer: 'agrees', text: `${wanted} was wanted and seen.` };
-  const part = share > 0 ? ` (${wanted} for ${percent(share)} of the time)` : '';
-  const seen = c.modes.join(' and ');
-  return { answer: 'disagrees', text: `${wanted} was wanted; ${seen} was seen${part}.` };
+  if (share >= WANTED_SHARE) return answered('agrees', message('wanted-and-seen', { wanted }));
+  const seen = { wanted, seen: c.modes, shareOfTime: share };
+  return answered('disagrees', message('wanted-not-seen', seen));
 }
 
-/** The judged working point in words. */
-export function placeText({ judged, setup }: Case): string {
-  const parts = [
-    judged.voltageV === null ? null : `${rangeText(judged.voltageV)} V at the feeder`,
-    judged.currentA === null ? null : `${rangeText(judged.currentA, 0)} A`,
-    setup.gas?.text ?? null,
-    setup.source === null ? null : `a source said to run ${setup.source}`,
-  ];
-  return parts.filter((part) => part !== null).join(', ') || 'The set-up';
+function placeOf({ judged, setup }: Context): Place {
+  return {
+    feederV: judged.voltageV,
+    currentA: judged.currentA,
+    gas: setup.gas && gasName(setup.gas),
+    source: setup.source,
+  };
 }
-
-export const percent = (share: number): string => `${Math.round(share * 100)} %`;
 
 /** From cold to hot; pulsed spray counts as spray. */
 const HEAT: Readonly<Record<Mode, number>> = {

@@ -1,3 +1,4 @@
+import { type Made, message } from '../../messages/index.js';
 import { cableDrop, type Range, range, type Setup, sourceDrop } from '../index.js';
 
 /** A loss between two places at which the volts are known. */
@@ -61,9 +62,6 @@ function loss(
 }
 
 /** `24 V set, 19.5 V at the feeder: 4.5 V lost, 1.5–3 V are usual`. */
-export function lossText({ from, to, fromV, toV, volts, normal }: Loss): string {
-  const place = (one: string): string =>
-    one === 'set' ? 'set' : one === 'trace' ? 'in the trace' : `at the ${one}`;
-  const usual = `${normal.min.toFixed(1)}–${normal.max.toFixed(1)} V are usual`;
-  return `${fromV.toFixed(1)} V ${place(from)}, ${toV.toFixed(1)} V ${place(to)}: ${volts.toFixed(1)} V lost, ${usual}`;
+export function sayLoss({ from, to, fromV, toV, volts, normal }: Loss): Made {
+  return message('voltage-loss', { from, to, fromV, toV, lostV: volts, usualV: normal });
 }

@@ -1,8 +1,13 @@
 import * as z from 'zod';
 import { MODES } from '../../core/index.js';
+import { messageSchema, paramsSchema } from '../../messages/schema.js';
 
 const answer = z.enum(['agrees', 'disagrees', 'cannot-tell']);
+const messages = z.array(messageSchema).optional();
 const permit = z.enum(['yes', 'possible', 'no']);
+
+/** The sentence of `text` by its code. Since 1.1, like all fields whose names end in `Message` or `Messages`. */
+const sentence = { code: z.string().optional(), params: paramsSchema };
 
 /** The set-up the user stated held against the verdict. */
 export const crossCheckSchema = z.object({
@@ -10,8 +15,10 @@ export const crossCheckSchema = z.object({
   settings: z.object({
     answer,
     text: z.string(),
+    ...sentence,
     /** Which voltage was compared, and from where it was taken or estimated. */
     comparedVoltage: z.string().nullable(),
+    comparedVoltageMessage: messageSchema.nullable().optional(),
     /** Distance to the nearest boundary of the seen mode; negative outside it. */
     marginV: z.number().nullable(),
     marginA: z.number().nullable(),
@@ -19,25 +26,32 @@ export const crossCheckSchema = z.object({
     permits: z.record(z.enum(MODES), permit).optional(),
     /** Which current was compared, and from where it was taken or estimated. */
     comparedCurrent: z.string().nullable().optional(),
+    comparedCurrentMessage: messageSchema.nullable().optional(),
   }),
   /** Is it the mode that was wanted? Null where no mode was stated as wanted. */
-  intended: z.object({ answer, text: z.string() }).nullable(),
+  intended: z.object({ answer, text: z.string(), ...sentence }).nullable(),
   explanations: z.array(
     z.object({
       id: z.string(),
       rank: z.number().int().positive(),
       text: z.string(),
+      ...sentence,
       evidenceFor: z.array(z.string()),
+      evidenceForMessages: messages,
       evidenceAgainst: z.array(z.string()),
+      evidenceAgainstMessages: messages,
       check: z.string(),
+      checkMessage: messageSchema.optional(),
     }),
   ),
   /** ISO 4063 short names of what was seen and of what was wanted. */
   process: z.object({ seen: z.string().nullable(), intended: z.string().nullable() }).optional(),
   /** What a step between the two may mean for a qualified procedure; to be checked in the code. */
   qualification: z.array(z.string()).optional(),
+  qualificationMessages: messages,
   /** Said beside every check: procedure, safety, not an inspection. */
   cautions: z.array(z.string()).optional(),
+  cautionMessages: messages,
 });
 
 export type CrossCheck = z.infer<typeof crossCheckSchema>;

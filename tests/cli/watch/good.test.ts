@@ -88,8 +88,8 @@ describe('arc-transfer watch --good', () => {
     );
     const { good } = events(run.stdout).find(({ event }) => event === 'source');
     expect(good).toMatchObject({ recordings: files, featureSet: 'voltage-current' });
-    expect(good.allowance.off.globular).toBeGreaterThan(0);
-    expect(good.allowance.off['short-circuit']).toBe(0);
+    expect(good.modeBias.off.globular).toBeGreaterThan(0);
+    expect(good.modeBias.off['short-circuit']).toBe(0);
   });
 
   it('still alarms where a recognised cell leaves the mode', async () => {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { createSoundLane, SOUND_FEATURES } from '../../../src/features/index.js';
+import { createSoundExtractor, SOUND_FEATURES } from '../../../src/features/index.js';
 import { beatingNoise, cracks, sine, whiteNoise } from './sounds.js';
 
 const RATE_HZ = 44_100;
 
 /** Median of a feature over the windows of a sound, and the windows. */
 function analyse(samples: Float64Array, rateHz = RATE_HZ) {
-  const windows = createSoundLane(rateHz)
+  const windows = createSoundExtractor(rateHz)
     .push([samples])
     .flatMap((event) => (event.type === 'window' ? [event.window] : []));
   const feature = (id: string): number => {
@@ -99,6 +99,6 @@ describe('features of sound', () => {
   });
 
   it('refuse a rate without an analysis band', () => {
-    expect(() => createSoundLane(4000)).toThrow(/at least 7600/);
+    expect(() => createSoundExtractor(4000)).toThrow(/at least 7600/);
   });
 });

@@ -80,7 +80,7 @@ describe.each(CASES)('$name in any pieces', ({ suffix }) => {
     await fc.assert(
       fc.asyncProperty(sizes, async (chunks) => {
         const found = welds(await live(trace, chunks));
-        expect(found.map((one) => one.stretch)).toEqual(whole.arcStretches);
+        expect(found.map((one) => one.arcInterval)).toEqual(whole.arcStretches);
         expect(found.flatMap((one) => one.segments)).toEqual(whole.segments);
       }),
       { numRuns: 6, seed: 8 },
@@ -113,7 +113,7 @@ describe.each(CASES)('$name in any pieces', ({ suffix }) => {
   it('moves all times of a stream that goes on after a gap', async () => {
     const stream = await liveStream(trace.format, 100);
     const events = [...stream.push(trace.channels), ...stream.flush()];
-    const starts = welds(events).map((one) => one.stretch.startS);
+    const starts = welds(events).map((one) => one.arcInterval.startS);
     expect(starts).toEqual(whole.arcStretches.map((one) => 100 + one.startS));
     expect(stream.timeS).toBeCloseTo(100 + (whole.source.durationS ?? 0), 9);
   });

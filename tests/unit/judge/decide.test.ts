@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Mode, Segment } from '../../../src/core/index.js';
-import { decide, type JudgedStretches, RunEvidence } from '../../../src/judge/index.js';
+import { decide, type JudgedIntervals, RunEvidence } from '../../../src/judge/index.js';
 import { Classifier, type Model } from '../../../src/model/index.js';
 import { TINY_SET, tinyModel } from '../../support/tiny-model.js';
 
@@ -12,7 +12,7 @@ function judged(
   values: readonly number[],
   novelty = 1,
   scores: readonly number[] = [0, 0, 0, 0],
-): JudgedStretches {
+): JudgedIntervals {
   const evidence = new RunEvidence(2);
   const judgement = {
     startS: 0,
@@ -31,18 +31,18 @@ function judged(
     mode,
     confidence: 0.8,
   }));
-  const stretch = { startS: 0, endS: 10, openStart: false, openEnd: false };
-  return { stretches: [stretch], segments, evidence, bestScore: 5 };
+  const arcInterval = { startS: 0, endS: 10, openStart: false, openEnd: false };
+  return { arcIntervals: [arcInterval], segments, evidence, bestScore: 5 };
 }
 
-const nothing = (): JudgedStretches => ({
-  stretches: [],
+const nothing = (): JudgedIntervals => ({
+  arcIntervals: [],
   segments: [],
   evidence: new RunEvidence(2),
   bestScore: -Infinity,
 });
 
-function verdictOf(accepted: JudgedStretches, doubtful = nothing(), model: Model = tinyModel()) {
+function verdictOf(accepted: JudgedIntervals, doubtful = nothing(), model: Model = tinyModel()) {
   return decide(accepted, doubtful, new Classifier(model), TINY_SET, SETTINGS);
 }
 
@@ -80,7 +80,7 @@ describe('decide', () => {
 
   it('weighs stretches by their windows when they are joined', () => {
     // Ten windows of 0.9 and ten of −0.3 average 0.3; thirty more of 0.3 change nothing.
-    // Rejects the mean of the last stretch alone.
+    // Rejects the mean of the last arc interval alone.
     const joined = new RunEvidence(2);
     for (const first of [0.9, -0.3, 0.3, 0.3, 0.3])
       joined.merge(judged([], [0.5, 0], 1, [first, 0, 0, 0]).evidence);

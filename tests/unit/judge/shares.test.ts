@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { ArcStretch, Mode, Segment } from '../../../src/core/index.js';
+import type { ArcInterval, Mode, Segment } from '../../../src/core/index.js';
 import { shareOfArcTime, steadyPart } from '../../../src/judge/index.js';
 
-const stretch = (startS: number, endS: number, open: Partial<ArcStretch> = {}): ArcStretch => ({
+const arcInterval = (
+  startS: number,
+  endS: number,
+  open: Partial<ArcInterval> = {},
+): ArcInterval => ({
   startS,
   endS,
   openStart: false,
@@ -18,10 +22,10 @@ const segment = (startS: number, endS: number, mode: Mode | null): Segment => ({
 
 describe('shareOfArcTime', () => {
   it('counts seconds inside the steady part only', () => {
-    // Stretch [1, 6) less 0.5 s at either end is [1.5, 5.5): 4 s. Globular [1, 2.5) keeps 1 s, spray
+    // Arc interval [1, 6) less 0.5 s at either end is [1.5, 5.5): 4 s. Globular [1, 2.5) keeps 1 s, spray
     // [2.5, 6) keeps 3 s. Rejects whole segments (1.5 : 3.5) and shares of the recording.
     const shares = shareOfArcTime(
-      [stretch(1, 6)],
+      [arcInterval(1, 6)],
       [segment(1, 2.5, 'globular'), segment(2.5, 6, 'spray')],
       0.5,
       0.5,
@@ -32,7 +36,7 @@ describe('shareOfArcTime', () => {
 
   it('adds up to 1 over stretches, unnamed time included', () => {
     const shares = shareOfArcTime(
-      [stretch(0, 2), stretch(5, 9)],
+      [arcInterval(0, 2), arcInterval(5, 9)],
       [segment(0, 2, 'spray'), segment(5, 8, null), segment(8, 9, 'spray')],
       0,
       0,
@@ -49,12 +53,12 @@ describe('shareOfArcTime', () => {
 describe('steadyPart', () => {
   it('leaves nothing out at an open end, which shows no ignition and no crater', () => {
     const open = { openStart: true, openEnd: true };
-    expect(steadyPart(stretch(0, 5, open), 0.3, 0.4)).toEqual({ fromS: 0, toS: 5 });
-    expect(steadyPart(stretch(0, 5), 0.3, 0.4)).toEqual({ fromS: 0.3, toS: 4.6 });
+    expect(steadyPart(arcInterval(0, 5, open), 0.3, 0.4)).toEqual({ fromS: 0, toS: 5 });
+    expect(steadyPart(arcInterval(0, 5), 0.3, 0.4)).toEqual({ fromS: 0.3, toS: 4.6 });
   });
 
   it('takes the whole of a stretch shorter than its masks', () => {
     // Rejects a part that ends before it starts.
-    expect(steadyPart(stretch(2, 2.5), 0.3, 0.3)).toEqual({ fromS: 2, toS: 2.5 });
+    expect(steadyPart(arcInterval(2, 2.5), 0.3, 0.3)).toEqual({ fromS: 2, toS: 2.5 });
   });
 });

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
+  arcSignVector,
   calibrate,
   calibrateBinary,
   centred,
   noveltyDistance,
   RunVector,
   softmax,
-  stretchVector,
 } from '../../../src/model/index.js';
 
 describe('softmax', () => {
@@ -65,7 +65,7 @@ describe('the vector of a run', () => {
   it('of a stretch carries the two leaps, held at 40 dB', () => {
     const vector = new RunVector(1);
     vector.add(Float64Array.of(2));
-    expect([...stretchVector({ vector, startDb: 12, stopDb: 55 })].slice(2)).toEqual([12, 40]);
+    expect([...arcSignVector({ vector, startDb: 12, stopDb: 55 })].slice(2)).toEqual([12, 40]);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fingerprint } from '../../../src/core/index.js';
-import { type Model, modelFingerprint, parseModel } from '../../../src/model/index.js';
+import { type Model, modelFingerprint } from '../../../src/model/index.js';
+import { parseModel } from '../../../src/model/parse/index.js';
 import { codeOf } from '../../support/code-of.js';
 import { TINY_SET, tinyModel } from '../../support/tiny-model.js';
 

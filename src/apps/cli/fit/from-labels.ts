@@ -5,7 +5,7 @@ import type { FeatureSet } from '../../../features/index.js';
 import { loadShippedModel } from '../../../files/shipped-models.js';
 import { type TruthRun, truthRuns } from '../../../lab/evaluate/index.js';
 import { fitOwn, foldsOf, type LabelledRun, ownRuns } from '../../../lab/train/index.js';
-import { parseModel } from '../../../model/index.js';
+import { parseModel } from '../../../model/parse/index.js';
 import type { ReadOptions } from '../../../recording/index.js';
 import { workersOf } from '../../label/label-options.js';
 import { progressOnStderr } from '../../label/label-progress.js';

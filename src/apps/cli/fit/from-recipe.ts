@@ -27,15 +27,13 @@ export async function fitFromRecipe(flags: FitFlags): Promise<void> {
   const recipe = flags['recipe'] === 'small' ? SMALL_RECIPE : SHIPPED_RECIPE;
   const workers = workersOf(flags['workers'] as string | undefined);
   const sets = chosenSets(flags['set']);
-  const referencePath = packageFile('fixtures/training/sounds-without-arc.json');
-  const reference = JSON.parse(await readFile(referencePath, 'utf8'));
   // Before the long work, so that a folder that refuses is known at once.
   await makeFolder(folder);
-  const real = unpackReference(reference, SOUND_FEATURES);
+  const real = unpackReference(await readReference(), SOUND_FEATURES);
   const drawn = await drawRuns(recipe, workers, sayProgress);
   const write = async (name: string, document: unknown): Promise<void> => {
     const path = join(folder, `${name}.json`);
-    const rules = { overwrite: true, inputs: [fileURLToPath(referencePath)] };
+    const rules = { overwrite: true, inputs: [fileURLToPath(packageFile(REFERENCE))] };
     await writeFileBy(path, `${JSON.stringify(document)}\n`, rules);
     process.stdout.write(`${path}\n`);
   };
@@ -82,4 +80,20 @@ function chosenSets(names: string | boolean | undefined): (keyof TrainingSets)[]
 function sayProgress(done: number, total: number): void {
   const step = Math.ceil(total / 50);
   if (done % step === 0 || done === total) process.stderr.write(`${done} of ${total} simulated\n`);
+}
+
+const REFERENCE = 'fixtures/training/sounds-without-arc.json';
+
+/** Windows of real sounds without an arc: they stand in a clone and are left out of the package. */
+async function readReference(): Promise<unknown> {
+  const text = await readFile(packageFile(REFERENCE), 'utf8').catch((cause: unknown) => {
+    throw new ArcError({
+      code: 'needs-clone',
+      what: `"${REFERENCE}" is not part of the installed package.`,
+      expected: 'a clone of the repository, which holds it',
+      todo: 'Run fit --recipe in a clone, or fit --from your own labelled recordings.',
+      cause,
+    });
+  });
+  return JSON.parse(text);
 }

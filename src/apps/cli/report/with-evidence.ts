@@ -1,4 +1,4 @@
-import { laneFor } from '../../../analysis/index.js';
+import { extractorFor } from '../../../analysis/index.js';
 import type { Result } from '../../../analysis/result/index.js';
 import { loadShippedModel } from '../../../files/shipped-models.js';
 import type { RunView } from '../../report/index.js';
@@ -18,7 +18,7 @@ export function withEvidence(engine: Engine): EvidenceEngine {
     ...engine,
     async analyse(recording, options) {
       // Says what is wrong with the recording before anything is gathered.
-      laneFor(recording);
+      extractorFor(recording);
       const collector = new EvidenceCollector(recording);
       const result = await engine.analyse(watched(recording, collector), {
         ...options,

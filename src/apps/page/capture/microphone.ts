@@ -1,4 +1,5 @@
 import type { Note } from '../../../core/index.js';
+import { type BrowserStep, note } from '../../../messages/index.js';
 
 /** What a person can be told when the microphone can't be had. */
 export type MicrophoneTrouble = 'not-secure' | 'refused' | 'none-found' | 'in-use' | 'unknown';
@@ -52,18 +53,15 @@ export async function openMicrophone(): Promise<Microphone> {
 
 /** What the browser says it applied, as a note of the recording. A step it is silent about is called so. */
 export function readBack(settings: MediaTrackSettings): { keptOn: string[]; note: Note } {
-  const steps = Object.entries(STEPS) as [keyof typeof STEPS, string][];
-  const keptOn = steps.filter(([key]) => settings[key]).map(([, name]) => name);
-  const silent = steps.filter(([key]) => settings[key] === undefined).map(([, name]) => name);
-  const off = steps.filter(([key]) => settings[key] === false).map(([, name]) => name);
-  const said = [
-    off.length > 0 ? `off: ${off.join(', ')}` : '',
-    keptOn.length > 0 ? `STILL ON: ${keptOn.join(', ')}` : '',
-    silent.length > 0 ? `not told: ${silent.join(', ')}` : '',
-  ].filter((one) => one !== '');
-  const code = keptOn.length > 0 ? 'microphone-processed' : 'microphone-as-asked';
-  const message = `Raw sound was asked for; the browser reports ${said.join('; ')}.`;
-  return { keptOn, note: { code, message } };
+  const steps = Object.keys(STEPS) as BrowserStep[];
+  const stillOn = steps.filter((step) => settings[step]);
+  const off = steps.filter((step) => settings[step] === false);
+  const notTold = steps.filter((step) => settings[step] === undefined);
+  const code = stillOn.length > 0 ? 'microphone-processed' : 'microphone-as-asked';
+  return {
+    keptOn: stillOn.map((step) => STEPS[step]),
+    note: note(code, { off, stillOn, notTold }),
+  };
 }
 
 function troubleOf(error: unknown): MicrophoneTrouble {

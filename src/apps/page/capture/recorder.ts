@@ -1,9 +1,10 @@
 import type { Note } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { FromLive, Judged, LiveState, RawSetup, ToLive } from '../messages.js';
 import { Awake } from './awake.js';
 import { contextFor } from './context.js';
 import { cue, TONE_HZ } from './cues.js';
-import { INTERRUPTIONS, type Interruption, LONGEST_S } from './interruption.js';
+import { type Interruption, LONGEST_S, noteOf } from './interruption.js';
 import { type Microphone, openMicrophone } from './microphone.js';
 
 /** Seconds of steady arc from which more adds little (common practice, no source). */
@@ -151,16 +152,13 @@ export class Recorder {
     void cue(this.#context, 'enough', this.#options.sound);
     this.#events.onEnough();
     if (this.#options.sound)
-      this.#lateNotes.push({
-        code: 'tone-in-recording',
-        message: `Two tones of ${TONE_HZ} Hz, below the band that is judged, were sounded at ${timeS.toFixed(1)} s.`,
-      });
+      this.#lateNotes.push(note('tone-in-recording', { toneHz: TONE_HZ, atS: timeS }));
   }
 
   #interrupt(kind: Interruption): void {
     if (this.#stopping) return;
     this.#interruption = kind;
-    this.#lateNotes.push({ code: 'recording-interrupted', message: INTERRUPTIONS[kind] });
+    this.#lateNotes.push(noteOf(kind));
     void this.stop();
   }
 
@@ -188,8 +186,7 @@ export class Recorder {
     const device = this.#microphone.rateHz;
     const used = this.#context.sampleRate;
     if (device === undefined || device === used) return [];
-    const message = `The microphone runs at ${device} Hz, but the browser hands its sound over at ${used} Hz.`;
-    return [{ code: 'browser-resampled', message }];
+    return [note('browser-resampled', { deviceHz: device, usedHz: used })];
   }
 
   #tell(message: ToLive, transfer: Transferable[] = []): void {

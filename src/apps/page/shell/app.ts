@@ -1,11 +1,11 @@
 import { chooseWords } from '../words/index.js';
 import { FileActions } from './file-actions.js';
 import { followLanguage } from './follow-language.js';
-import { Keeper } from './keeper.js';
 import { fetchAll } from './offline.js';
 import { Preferences } from './preferences.js';
 import { RecordingActions } from './recording-actions.js';
 import { RunActions } from './run-actions.js';
+import { RunStore } from './run-store.js';
 import { stated } from './runs.js';
 import { initialState, type Tab } from './state.js';
 import { Store } from './store.js';
@@ -13,7 +13,7 @@ import { Store } from './store.js';
 /** The page as a whole: its state, and everything a person can do. */
 export class App {
   readonly store: Store;
-  readonly keeper: Keeper;
+  readonly runStore: RunStore;
   readonly recording: RecordingActions;
   readonly files: FileActions;
   readonly runs: RunActions;
@@ -23,10 +23,10 @@ export class App {
   constructor() {
     const words = chooseWords(this.#preferences.get('language'), navigator.languages);
     this.store = new Store(initialState(words));
-    this.keeper = new Keeper(this.store);
-    this.recording = new RecordingActions(this.store, this.keeper);
-    this.files = new FileActions(this.store, this.keeper);
-    this.runs = new RunActions(this.store, this.keeper);
+    this.runStore = new RunStore(this.store);
+    this.recording = new RecordingActions(this.store, this.runStore);
+    this.files = new FileActions(this.store, this.runStore);
+    this.runs = new RunActions(this.store, this.runStore);
   }
 
   async open(): Promise<void> {
@@ -35,7 +35,7 @@ export class App {
       booth: this.#preferences.get('booth') ?? '',
       tones: this.#preferences.get('tones') !== 'off',
     });
-    await this.keeper.open();
+    await this.runStore.open();
     if (this.#typed === 0) await this.#loadSetup(this.store.state.booth);
   }
 
@@ -80,7 +80,7 @@ export class App {
   /** When a field is left: says what is wrong, else remembers it for the booth. */
   async setupDone(): Promise<void> {
     const { booth, setup } = this.store.state;
-    if (this.recording.check(stated(setup))) await this.keeper.keepSetup(booth, setup);
+    if (this.recording.check(stated(setup))) await this.runStore.keepSetup(booth, setup);
   }
 
   /** Brings the readers of all formats onto the device, for use without a network. */
@@ -101,7 +101,7 @@ export class App {
 
   async #loadSetup(booth: string): Promise<void> {
     const typed = this.#typed;
-    const setup = await this.keeper.setup(booth);
+    const setup = await this.runStore.setup(booth);
     // What was typed meanwhile is newer than what was kept.
     if (typed !== this.#typed) return;
     if (this.store.state.booth === booth && Object.keys(setup).length > 0)

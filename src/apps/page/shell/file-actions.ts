@@ -3,7 +3,7 @@ import { failedResult } from '../../../analysis/result/index.js';
 import type { Judged } from '../messages.js';
 import { HOST_NAME } from './host.js';
 import { type Judging, judgeFile } from './judge-file.js';
-import type { Keeper } from './keeper.js';
+import type { RunStore } from './run-store.js';
 import { newId, runOf, stated } from './runs.js';
 import type { FileJob } from './state.js';
 import type { Store } from './store.js';
@@ -11,12 +11,12 @@ import type { Store } from './store.js';
 /** Files one after another; each can be cancelled. */
 export class FileActions {
   readonly #store: Store;
-  readonly #keeper: Keeper;
+  readonly #runStore: RunStore;
   #current: { id: string; judging: Judging } | null = null;
 
-  constructor(store: Store, keeper: Keeper) {
+  constructor(store: Store, runStore: RunStore) {
     this.#store = store;
-    this.#keeper = keeper;
+    this.#runStore = runStore;
   }
 
   add(files: readonly File[]): void {
@@ -53,7 +53,7 @@ export class FileActions {
   async #finish(job: FileJob, judged: Judged, setup: Readonly<Record<string, string>>) {
     const { id, file } = job;
     const run = runOf(id, 'file', judged.result, { ...this.#store.state, setup });
-    const kept = await this.#keeper.keep(run, file);
+    const kept = await this.#runStore.keep(run, file);
     const hasFile = kept === 'yes';
     this.#change(id, { status: 'done', share: 1, run: { ...run, hasFile } });
     if (kept === 'no') this.#store.set({ message: this.#store.state.words.page.notSaved });

@@ -5,7 +5,7 @@ import { type Recorded, Recorder } from '../capture/recorder.js';
 import type { Judged, LiveState, RawSetup } from '../messages.js';
 import { followLanguage } from './follow-language.js';
 import { judgeFile } from './judge-file.js';
-import type { Keeper } from './keeper.js';
+import type { RunStore } from './run-store.js';
 import { newId, recordingName, runOf, stated } from './runs.js';
 import { sentencesOf } from './sentences-of.js';
 import type { Leftover, Shown } from './state.js';
@@ -17,12 +17,12 @@ const STRIP = 100;
 /** Start, stop, and what becomes of a recording. */
 export class RecordingActions {
   readonly #store: Store;
-  readonly #keeper: Keeper;
+  readonly #runStore: RunStore;
   #recorder: Recorder | null = null;
 
-  constructor(store: Store, keeper: Keeper) {
+  constructor(store: Store, runStore: RunStore) {
     this.#store = store;
-    this.#keeper = keeper;
+    this.#runStore = runStore;
   }
 
   async start(): Promise<void> {
@@ -39,7 +39,7 @@ export class RecordingActions {
       notKept: false,
       trouble: null,
     });
-    void this.#keeper.keepSetup(state.booth, setup);
+    void this.#runStore.keepSetup(state.booth, setup);
     const id = newId();
     const name = recordingName(new Date());
     const options = { id, name, setup, sound: state.tones, lang: state.words.lang };
@@ -69,7 +69,7 @@ export class RecordingActions {
     const run = { ...made, hasFile: file !== null };
     const shown: Shown = { run, file, interruption, evidence: null, pictures: null, kept: 'yes' };
     this.#store.set({ phase: 'idle', tab: 'verdict', drawing: true, shown });
-    const kept = await this.#keeper.keep(run, file);
+    const kept = await this.#runStore.keep(run, file);
     const now = this.#store.state.shown;
     if (now?.run.id === id) this.#store.set({ shown: { ...now, kept } });
   }
@@ -105,17 +105,17 @@ export class RecordingActions {
   /** Judges what was kept of a recording that a closed page left behind. */
   async recover({ id, name, rateHz }: Leftover): Promise<void> {
     this.#store.set({ phase: 'judging' });
-    const wav = wavBlob(await this.#keeper.pieces(id), rateHz);
+    const wav = wavBlob(await this.#runStore.pieces(id), rateHz);
     const setup = stated(this.#store.state.setup);
     const { lang } = this.#store.state.words;
     const judged = await judgeFile(wav, name, setup, { lang, onProgress: () => {} }).done;
     this.#store.set({ phase: 'idle' });
     if (!judged) return;
     const run = runOf(id, 'microphone', judged.result, { ...this.#store.state, setup });
-    const kept = await this.#keeper.keep(run, wav);
+    const kept = await this.#runStore.keep(run, wav);
     const shown = { run, file: wav, kept, interruption: null, ...judged };
     this.#store.set({ tab: 'verdict', shown });
-    if (kept !== 'no') await this.#keeper.dropPieces(id);
+    if (kept !== 'no') await this.#runStore.dropPieces(id);
     await followLanguage(this.#store);
   }
 

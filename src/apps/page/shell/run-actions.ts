@@ -3,7 +3,7 @@ import type { Judged } from '../messages.js';
 import type { Run } from '../storage/database.js';
 import { followLanguage } from './follow-language.js';
 import { judgeFile } from './judge-file.js';
-import type { Keeper } from './keeper.js';
+import type { RunStore } from './run-store.js';
 import { saveAs } from './save.js';
 import type { Shown } from './state.js';
 import type { Store } from './store.js';
@@ -14,16 +14,16 @@ const SURELY_A_WELD = 0.95;
 /** Open, compare, export and delete what has been judged. */
 export class RunActions {
   readonly #store: Store;
-  readonly #keeper: Keeper;
+  readonly #runStore: RunStore;
 
-  constructor(store: Store, keeper: Keeper) {
+  constructor(store: Store, runStore: RunStore) {
     this.#store = store;
-    this.#keeper = keeper;
+    this.#runStore = runStore;
   }
 
   /** `atHand`: the file itself, where the page still holds it. */
   async open(run: Run, atHand: Blob | null = null): Promise<void> {
-    const stored = run.hasFile ? await this.#keeper.file(run.id) : null;
+    const stored = run.hasFile ? await this.#runStore.file(run.id) : null;
     const file = stored ?? atHand;
     const kept = stored ? 'yes' : 'only-result';
     const shown = { run, file, evidence: null, pictures: null, kept, interruption: null } as const;
@@ -55,7 +55,7 @@ export class RunActions {
     // The same recording: what was noted while it was made stands.
     const result = { ...judged.result, source: shown.run.result.source };
     const run = { ...shown.run, result };
-    const kept = await this.#keeper.keep(run, shown.file);
+    const kept = await this.#runStore.keep(run, shown.file);
     const { evidence, pictures } = judged;
     this.#store.set({
       shown: { ...shown, run, kept, evidence, pictures },
@@ -85,7 +85,7 @@ export class RunActions {
   }
 
   async remove(id: string): Promise<void> {
-    await this.#keeper.remove(id);
+    await this.#runStore.remove(id);
     const { picked, shown, words } = this.#store.state;
     this.#store.set({
       picked: picked.filter((one) => one !== id),
@@ -95,7 +95,7 @@ export class RunActions {
   }
 
   async clear(): Promise<void> {
-    await this.#keeper.clear();
+    await this.#runStore.clear();
     this.#store.set({
       picked: [],
       shown: null,

@@ -1,6 +1,6 @@
 import { type ComponentChild, h } from 'preact';
 import type { Result } from '../../../analysis/result/index.js';
-import { said } from './said.js';
+import { said } from './localized.js';
 import type { View } from './view.js';
 
 const KINDS = { agrees: 'good', disagrees: 'bad', 'cannot-tell': 'doubt' } as const;

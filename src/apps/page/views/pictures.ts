@@ -1,6 +1,6 @@
 import { Component, type ComponentChild, createRef, h } from 'preact';
 import type { Result } from '../../../analysis/result/index.js';
-import { enliven } from '../../report/client/index.js';
+import { hydrate } from '../../report/client/index.js';
 import type { PictureWords } from '../../report/index.js';
 import type { Evidence } from '../../view/evidence/index.js';
 
@@ -34,7 +34,7 @@ export class Pictures extends Component<Props> {
     for (const one of place.querySelectorAll<HTMLElement>('.scroll')) reachable(one);
     if (!place.querySelector('#stage')) return;
     const { arcStretches, segments } = result;
-    this.#end = enliven({ arcStretches, segments, evidence }, words);
+    this.#end = hydrate({ arcStretches, segments, evidence }, words);
   }
 
   override shouldComponentUpdate(): boolean {

@@ -1,8 +1,8 @@
 import { type ComponentChild, h } from 'preact';
 import type { Leftover } from '../shell/state.js';
 import { liveView } from './live-view.js';
+import { said } from './localized.js';
 import { runStrip } from './run-strip.js';
-import { said } from './said.js';
 import { setupForm } from './setup-form.js';
 import type { View } from './view.js';
 
@@ -98,7 +98,7 @@ function leftoverView({ app, state }: View, one: Leftover): ComponentChild {
       h('button', { type: 'button', onClick: () => void app.recording.recover(one) }, page.judgeIt),
       h(
         'button',
-        { type: 'button', onClick: () => void app.keeper.dropPieces(one.id) },
+        { type: 'button', onClick: () => void app.runStore.dropPieces(one.id) },
         page.forgetIt,
       ),
     ]),

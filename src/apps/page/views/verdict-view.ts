@@ -6,9 +6,9 @@ import { cautionsOf } from '../../view/index.js';
 import type { Shown } from '../shell/state.js';
 import { chooseWords } from '../words/index.js';
 import { againstView, nextView } from './cross-check-view.js';
+import { said } from './localized.js';
 import { Pictures } from './pictures.js';
 import { runStrip } from './run-strip.js';
-import { said } from './said.js';
 import type { View } from './view.js';
 
 const EVEN_ODDS = defaultSettings().arcPrior;

@@ -22,7 +22,7 @@ export const TIME: TimeWords = {
   zoomable: 'Bild, das sich vergrößern lässt',
   readHint: 'Auf das Bild zeigen oder die Pfeiltasten benutzen, um Werte abzulesen.',
   help: 'Quer ziehen vergrößert; Strg und Mausrad oder + und − ändern die Größe; die Pfeiltasten bewegen den Zeiger, mit der Umschalttaste die Ansicht; N und P gehen zur nächsten und vorigen Marke; 0 zeigt die ganze Aufnahme.',
-  lanes:
+  tracks:
     'Jede Spur ist eine Lichtbogenart. Die Höhe eines Blocks ist die Sicherheit in diesem Stück; die dünne Linie ist das, wofür einzelne Momente für sich sprachen.',
   partFrom: (name, time) => `${name}, ab ${time}`,
   closeUpAt: (time) => `Nahaufnahme bei ${time}`,

@@ -2,7 +2,7 @@ import { ENGLISH } from './english.js';
 import { GERMAN } from './german.js';
 import type { Words } from './words.js';
 
-export type { PageWords, ResultWords, Said, Words } from './words.js';
+export type { LocalizedText, PageWords, ResultWords, Words } from './words.js';
 
 /** Every language of the page. A new one is one more file here. */
 export const LANGUAGES: readonly Words[] = [ENGLISH, GERMAN];

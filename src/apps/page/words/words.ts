@@ -1,11 +1,11 @@
 import type { Result } from '../../../analysis/result/index.js';
 import type { Mode } from '../../../core/index.js';
-import type { PictureWords, Told } from '../../report/index.js';
+import type { LocalizedText, PictureWords } from '../../report/index.js';
 import type { Interruption } from '../capture/interruption.js';
 import type { MicrophoneTrouble } from '../capture/microphone.js';
 
 /** A sentence with the language it really is in, for screen readers. */
-export type Said = Told;
+export type { LocalizedText };
 
 /** Words about a result. */
 export interface ResultWords {
@@ -18,8 +18,8 @@ export interface ResultWords {
   time(seconds: number): string;
   percent(share: number): string;
   /** A sentence that stands in the result document, in this language where it is known. */
-  said(text: string): Said;
-  reason(reason: Result['reasons'][number]): Said;
+  said(text: string): LocalizedText;
+  reason(reason: Result['reasons'][number]): LocalizedText;
   answers: Record<'agrees' | 'disagrees' | 'cannot-tell', string>;
 }
 

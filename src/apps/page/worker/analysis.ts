@@ -6,7 +6,7 @@ import {
 } from '../../../analysis/index.js';
 import { failedResult, type Result } from '../../../analysis/result/index.js';
 import type { Note } from '../../../core/index.js';
-import type { Lane } from '../../../features/index.js';
+import type { FeatureExtractor } from '../../../features/index.js';
 import type { Recording } from '../../../recording/index.js';
 import { parseSetup } from '../../../setup/index.js';
 import { EvidenceCollector, watched } from '../../view/evidence/index.js';
@@ -27,7 +27,7 @@ export interface Task {
   /** Prior probability of an arc, where it is known better than even. */
   arcPrior?: number | undefined;
   onEvent?: (event: PipelineEvent) => void;
-  lane?: Lane;
+  extractor?: FeatureExtractor;
   /** Told the result before the pictures are drawn. */
   onResult?: (result: Result) => void;
 }
@@ -48,7 +48,7 @@ export async function judge(open: () => Promise<Recording>, task: Task): Promise
       path: task.name,
       sha256: null,
       host: HOST_NAME,
-      ...(task.lane ? { lane: task.lane } : {}),
+      ...(task.extractor ? { extractor: task.extractor } : {}),
       onEvent: (event) => {
         collector.event(event);
         task.onEvent?.(event);

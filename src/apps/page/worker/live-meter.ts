@@ -4,7 +4,7 @@ import {
   type LiveModes,
   type PipelineEvent,
 } from '../../../analysis/index.js';
-import type { Lane } from '../../../features/index.js';
+import type { FeatureExtractor } from '../../../features/index.js';
 import type { LiveState } from '../messages.js';
 
 /** Level from which a 16-bit sample counts as standing at the rail. */
@@ -22,9 +22,9 @@ export class LiveMeter {
   #now: LiveModes | null = null;
   readonly #beliefs: LiveBeliefs;
 
-  constructor(rateHz: number, lane: Lane) {
+  constructor(rateHz: number, extractor: FeatureExtractor) {
     this.#rateHz = rateHz;
-    this.#beliefs = new LiveBeliefs(lane, defaultSettings());
+    this.#beliefs = new LiveBeliefs(extractor, defaultSettings());
   }
 
   samples(block: Int16Array): void {

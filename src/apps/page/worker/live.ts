@@ -1,5 +1,5 @@
-import { laneFor } from '../../../analysis/index.js';
-import type { Lane } from '../../../features/index.js';
+import { extractorFor } from '../../../analysis/index.js';
+import type { FeatureExtractor } from '../../../features/index.js';
 import { wavBlob } from '../../report/client/index.js';
 import type { FromLive, ToLive } from '../messages.js';
 import { PieceStore } from '../storage/pieces.js';
@@ -19,7 +19,7 @@ class Session {
   readonly #start: Start;
   readonly #meter: LiveMeter;
   readonly #recording: LiveRecording;
-  readonly #lane: Lane;
+  readonly #extractor: FeatureExtractor;
   readonly #pieces: Int16Array[] = [];
   readonly #store: PieceStore;
   readonly #lateNotes: Start['notes'] = [];
@@ -32,8 +32,8 @@ class Session {
   constructor(start: Start) {
     this.#start = start;
     this.#recording = new LiveRecording(start.rateHz, start.notes);
-    this.#lane = laneFor(this.#recording, true);
-    this.#meter = new LiveMeter(start.rateHz, this.#lane);
+    this.#extractor = extractorFor(this.#recording, true);
+    this.#meter = new LiveMeter(start.rateHz, this.#extractor);
     this.#store = new PieceStore(start.id, start.rateHz, start.name, (reason) =>
       tell({ type: 'not-kept', reason }),
     );
@@ -72,7 +72,7 @@ class Session {
       setup,
       lang,
       notes: this.#lateNotes,
-      lane: this.#lane,
+      extractor: this.#extractor,
       onEvent: (event) => this.#meter.event(event),
       onResult: (result) => tell({ type: 'verdict', wav, result }),
       sha256: async () => {

@@ -1,6 +1,6 @@
 import { MARK_S, type Marks } from '../../view/evidence/index.js';
 import type { PictureWords } from '../words.js';
-import { type LaneArea, timeScale } from './mode-lanes.js';
+import { type TrackArea, timeScale } from './mode-tracks.js';
 import { el, hint, short, text } from './svg.js';
 
 /** Most marks drawn one by one; above it only how dense they stand. */
@@ -8,7 +8,7 @@ const MOST_SINGLE = 400;
 export const MARK_HEIGHT = 24;
 
 /** Shorts as bars as long as they last, drops as diamonds. */
-export function marksRow(marks: Marks, area: LaneArea, words: PictureWords): string {
+export function marksRow(marks: Marks, area: TrackArea, words: PictureWords): string {
   const { fromS, toS } = area.window;
   const inside: number[] = [];
   marks.starts.forEach((start, k) => {
@@ -54,7 +54,7 @@ function cutOff({ starts, total }: Marks, toS: number, { time, numbers }: Pictur
   return time.keptUpTo(numbers.time(lastS), total);
 }
 
-function density(marks: Marks, inside: readonly number[], area: LaneArea): string {
+function density(marks: Marks, inside: readonly number[], area: TrackArea): string {
   const x = timeScale(area);
   const pixels = new Float64Array(Math.ceil((area.right - area.left) / 2));
   for (const k of inside) {

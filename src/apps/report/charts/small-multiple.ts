@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import { ENGLISH_PICTURES } from '../english.js';
 import type { TimeRun } from '../run-view.js';
-import { LANES_HEIGHT, modeLanes } from './mode-lanes.js';
+import { LANES_HEIGHT, modeTracks } from './mode-tracks.js';
 import { el, picture, text } from './svg.js';
 import { hasRate, rateRow } from './time-rows.js';
 
@@ -9,7 +9,7 @@ const WIDTH = 420;
 const LEFT = 40;
 const RIGHT = 8;
 
-/** A run at a glance for an index: mode lanes and event rate, on axes shared by all runs of the page. */
+/** A run at a glance for an index: mode tracks and event rate, on axes shared by all runs of the page. */
 export function smallMultiple(
   run: TimeRun,
   shared: { durationS: number; rateHz: number },
@@ -29,7 +29,7 @@ export function smallMultiple(
     },
     [
       el('rect', { class: 'no-arc', x: end, y: 2, width: WIDTH - RIGHT - end, height: bottom - 2 }),
-      modeLanes(run, { ...area, top: 4 }, ENGLISH_PICTURES),
+      modeTracks(run, { ...area, top: 4 }, ENGLISH_PICTURES),
       rateRow(run, { ...area, top: rateTop, height: 60 }, ENGLISH_PICTURES, shared.rateHz),
       ...x
         .ticks(4)

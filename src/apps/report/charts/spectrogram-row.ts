@@ -2,14 +2,14 @@ import { scaleLinear } from 'd3-scale';
 import type { Evidence } from '../../view/evidence/index.js';
 import type { PictureWords } from '../words.js';
 import { say } from './frame.js';
-import { type LaneArea, timeScale } from './mode-lanes.js';
+import { type TrackArea, timeScale } from './mode-tracks.js';
 import { el, text } from './svg.js';
 
 /** Power over time and frequency; `href` is the picture of the whole run, ink where it is loud. */
 export function spectrogramRow(
   evidence: Evidence,
   href: string,
-  area: LaneArea & { height: number },
+  area: TrackArea & { height: number },
   clipId: string,
   words: PictureWords,
 ): string {

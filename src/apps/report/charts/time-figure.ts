@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale';
 import type { TimeRun, TimeWindow } from '../run-view.js';
 import type { PictureWords } from '../words.js';
 import { MARK_HEIGHT, marksRow } from './marks-row.js';
-import { LANES_HEIGHT, modeLanes, visible } from './mode-lanes.js';
+import { LANES_HEIGHT, modeTracks, visible } from './mode-tracks.js';
 import { spectrogramRow } from './spectrogram-row.js';
 import { el, picture, text } from './svg.js';
 import { hasRate, rateRow, type SharedLimits, traceRow } from './time-rows.js';
@@ -57,7 +57,7 @@ function rowsOf(
 ): Row[] {
   const { evidence } = run;
   const rows: Row[] = [
-    { height: LANES_HEIGHT, draw: (top) => modeLanes(run, { ...span, top }, words) },
+    { height: LANES_HEIGHT, draw: (top) => modeTracks(run, { ...span, top }, words) },
   ];
   if (evidence.spectrogram && spectrogramHref)
     rows.push({
@@ -111,7 +111,7 @@ function gaps(
     parts.push(
       el('rect', { class: 'no-arc', x: from, y: 2, width: to - from, height: span.bottom - 4 }),
     );
-    // The names of the lanes stand at the left edge.
+    // The names of the tracks stand at the left edge.
     if (to - from > (from > span.left + 60 ? 44 : 130))
       parts.push(text(to - 5, 14, words.time.noArc, { class: 'tick', 'text-anchor': 'end' }));
   }

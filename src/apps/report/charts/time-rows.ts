@@ -3,7 +3,7 @@ import type { ThinnedTrace } from '../../view/evidence/index.js';
 import type { TimeRun } from '../run-view.js';
 import type { NumberWords, PictureWords } from '../words.js';
 import { say } from './frame.js';
-import { inArc, type LaneArea, timeScale } from './mode-lanes.js';
+import { inArc, type TrackArea, timeScale } from './mode-tracks.js';
 import { el, short, text } from './svg.js';
 import { tracePaths } from './thin-path.js';
 
@@ -37,7 +37,7 @@ function least(values: Float64Array): number {
 export function traceRow(
   run: TimeRun,
   index: number,
-  area: LaneArea & { height: number },
+  area: TrackArea & { height: number },
   words: PictureWords,
   limits?: [number, number],
 ): string {
@@ -58,7 +58,7 @@ export function traceRow(
 
 function valueAxis(
   y: { ticks(count: number): number[]; (value: number): number },
-  area: LaneArea & { height: number },
+  area: TrackArea & { height: number },
   numbers: NumberWords,
 ): string {
   return y
@@ -76,7 +76,7 @@ function valueAxis(
 /** Events a second over time; nothing outside the arc. */
 export function rateRow(
   run: TimeRun,
-  area: LaneArea & { height: number },
+  area: TrackArea & { height: number },
   words: PictureWords,
   mostHz?: number,
 ): string {

@@ -1,2 +1,2 @@
-export { enliven } from './enliven.js';
+export { hydrate } from './hydrate.js';
 export { wavBlob } from './wav-blob.js';

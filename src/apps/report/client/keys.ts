@@ -1,13 +1,18 @@
 import { MARK_S } from '../../view/evidence/index.js';
 import type { TimeRun } from '../run-view.js';
 import { lastBefore } from './readout.js';
-import type { Stage } from './stage.js';
+import type { TimeView } from './time-view.js';
 import type { View } from './view.js';
 
 /** Everything that a pointer can do over time, by keys while the picture has the focus. */
-export function watchKeys(run: TimeRun, stage: Stage, view: View, togglePlay: () => void): void {
+export function watchKeys(
+  run: TimeRun,
+  timeView: TimeView,
+  view: View,
+  togglePlay: () => void,
+): void {
   const at = () => {
-    const seen = stage.cursorS;
+    const seen = timeView.cursorS;
     return seen !== null && seen >= view.fromS && seen <= view.toS
       ? seen
       : (view.fromS + view.toS) / 2;
@@ -16,16 +21,16 @@ export function watchKeys(run: TimeRun, stage: Stage, view: View, togglePlay: ()
     const inside = Math.min(run.evidence.durationS, Math.max(0, timeS));
     if (inside < view.fromS || inside > view.toS)
       view.show(inside - view.spanS / 2, inside + view.spanS / 2);
-    stage.draw();
-    stage.setCursor(inside);
+    timeView.draw();
+    timeView.setCursor(inside);
   };
   const move = (share: number) => {
     view.move(share);
-    stage.draw();
+    timeView.draw();
   };
   const zoom = (factor: number) => {
     view.zoom(factor, at());
-    stage.draw();
+    timeView.draw();
   };
   const mark = (step: 1 | -1) => {
     const next = nextMark(run, at(), step);
@@ -42,13 +47,13 @@ export function watchKeys(run: TimeRun, stage: Stage, view: View, togglePlay: ()
     End: () => cursor(run.evidence.durationS),
     '0': () => {
       view.whole();
-      stage.draw();
+      timeView.draw();
     },
     n: () => mark(1),
     p: () => mark(-1),
     ' ': togglePlay,
   };
-  stage.element.addEventListener('keydown', (event) => {
+  timeView.element.addEventListener('keydown', (event) => {
     if (event.ctrlKey || event.metaKey || event.altKey) return;
     const action = actions[event.key] ?? actions[event.key.toLowerCase()];
     if (!action) return;

@@ -1,19 +1,19 @@
 import type { Playback } from '../../view/evidence/index.js';
-import { byId, placeLine, type Stage } from './stage.js';
+import { byId, placeLine, type TimeView } from './time-view.js';
 import { wavBlob } from './wav-blob.js';
 
 /** Sound of the run with a line that moves along. */
 export class Player {
   readonly #audio: HTMLAudioElement;
   readonly #line: HTMLElement;
-  readonly #stage: Stage;
+  readonly #timeView: TimeView;
   readonly #startS: number;
 
-  constructor(sound: Playback, stage: Stage) {
+  constructor(sound: Playback, timeView: TimeView) {
     this.#audio = byId('sound') as HTMLAudioElement;
-    this.#stage = stage;
+    this.#timeView = timeView;
     this.#startS = sound.startS;
-    this.#line = stage.element.querySelector<HTMLElement>('.player')!;
+    this.#line = timeView.element.querySelector<HTMLElement>('.player')!;
     this.#audio.src = URL.createObjectURL(wavBlob([sound.samples], sound.rateHz));
     this.#audio.addEventListener('play', () => this.#follow());
     this.#audio.addEventListener('seeked', () => this.place());
@@ -37,8 +37,8 @@ export class Player {
 
   place(): void {
     const at = this.#audio.currentTime;
-    const left = at > 0 ? this.#stage.placeOf(this.#startS + at) : null;
-    placeLine(this.#line, left, this.#stage.width);
+    const left = at > 0 ? this.#timeView.placeOf(this.#startS + at) : null;
+    placeLine(this.#line, left, this.#timeView.width);
   }
 
   #follow(): void {

@@ -1,21 +1,25 @@
-import type { Stage } from './stage.js';
+import type { TimeView } from './time-view.js';
 import type { View } from './view.js';
 
 /** Fewest pixels that count as a drag and not as a click. */
 const DRAG = 5;
 
 /** Mouse, pen and fingers: point to read, drag to choose a part, two fingers or Ctrl and wheel to zoom. */
-export function watchPointer(stage: Stage, view: View, onClick: (timeS: number) => void): void {
+export function watchPointer(
+  timeView: TimeView,
+  view: View,
+  onClick: (timeS: number) => void,
+): void {
   const fingers = new Map<number, number>();
   let startX: number | null = null;
   let startS = 0;
-  const { element } = stage;
+  const { element } = timeView;
 
   element.addEventListener('pointerdown', (event) => {
     if (event.button !== 0) return;
     fingers.set(event.pointerId, event.clientX);
     startX = event.clientX;
-    startS = stage.timeAt(event.clientX);
+    startS = timeView.timeAt(event.clientX);
     if (event.pointerType === 'mouse') element.setPointerCapture(event.pointerId);
   });
 
@@ -24,31 +28,31 @@ export function watchPointer(stage: Stage, view: View, onClick: (timeS: number) 
       pinch(event);
       return;
     }
-    stage.setCursor(stage.timeAt(event.clientX));
+    timeView.setCursor(timeView.timeAt(event.clientX));
     if (startX === null) return;
     if (event.pointerType === 'mouse' && !event.shiftKey) {
       const far = Math.abs(event.clientX - startX) >= DRAG;
-      stage.setRange(far ? [startS, stage.timeAt(event.clientX)] : null);
+      timeView.setRange(far ? [startS, timeView.timeAt(event.clientX)] : null);
       return;
     }
-    const byS = startS - stage.timeAt(event.clientX);
+    const byS = startS - timeView.timeAt(event.clientX);
     view.show(view.fromS + byS, view.toS + byS);
-    stage.draw();
+    timeView.draw();
   });
 
   element.addEventListener('pointerup', (event) => {
     const dragged = startX !== null && Math.abs(event.clientX - startX) >= DRAG;
-    const endS = stage.timeAt(event.clientX);
+    const endS = timeView.timeAt(event.clientX);
     if (startX !== null && !dragged) onClick(endS);
     if (dragged && event.pointerType === 'mouse' && !event.shiftKey) {
       view.show(Math.min(startS, endS), Math.max(startS, endS));
-      stage.draw();
+      timeView.draw();
     }
     release(event);
   });
   element.addEventListener('pointercancel', release);
   element.addEventListener('pointerleave', () => {
-    if (startX === null && document.activeElement !== element) stage.setCursor(null);
+    if (startX === null && document.activeElement !== element) timeView.setCursor(null);
   });
 
   element.addEventListener(
@@ -57,8 +61,8 @@ export function watchPointer(stage: Stage, view: View, onClick: (timeS: number) 
       // Without Ctrl the wheel scrolls the page, as everywhere.
       if (!event.ctrlKey && !event.metaKey) return;
       event.preventDefault();
-      view.zoom(event.deltaY > 0 ? 1.25 : 0.8, stage.timeAt(event.clientX));
-      stage.draw();
+      view.zoom(event.deltaY > 0 ? 1.25 : 0.8, timeView.timeAt(event.clientX));
+      timeView.draw();
     },
     { passive: false },
   );
@@ -69,13 +73,13 @@ export function watchPointer(stage: Stage, view: View, onClick: (timeS: number) 
     fingers.set(event.pointerId, event.clientX);
     const [c, d] = [...fingers.values()];
     const after = Math.abs(c! - d!);
-    if (before > 10 && after > 10) view.zoom(before / after, stage.timeAt((c! + d!) / 2));
-    stage.draw();
+    if (before > 10 && after > 10) view.zoom(before / after, timeView.timeAt((c! + d!) / 2));
+    timeView.draw();
   }
 
   function release(event: PointerEvent): void {
     fingers.delete(event.pointerId);
     startX = null;
-    stage.setRange(null);
+    timeView.setRange(null);
   }
 }

@@ -1,6 +1,6 @@
 import { MARK_S } from '../../view/evidence/index.js';
 import { say } from '../charts/frame.js';
-import { inArc } from '../charts/mode-lanes.js';
+import { inArc } from '../charts/mode-tracks.js';
 import { sayMoment } from '../charts/time-rows.js';
 import type { TimeRun } from '../run-view.js';
 import type { PictureWords } from '../words.js';

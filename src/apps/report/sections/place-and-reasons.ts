@@ -3,8 +3,8 @@ import { MODE_WORDS } from '../../view/index.js';
 import { rank, sideOf } from '../charts/reason-chart.js';
 import { escapeHtml } from '../escape.js';
 import { drawFigure } from '../figures.js';
+import { localizedHtml } from '../localized.js';
 import type { RunView } from '../run-view.js';
-import { toldHtml } from '../told.js';
 import type { PictureWords } from '../words.js';
 
 /** The map of published windows with this run. Absent where neither voltage nor current is known. */
@@ -33,7 +33,7 @@ function windowRows({ bands }: NonNullable<RunView['placement']>, words: Picture
       .filter((band) => band.mode === mode)
       .map(
         (band) =>
-          `<tr><td>${MODE_WORDS[mode].letter} ${words.mode(mode)}</td><td class="n">${span(band.voltageV)}</td><td class="n">${span(band.currentA)}</td><td>${toldHtml(words.said(band.about), words)}</td><td>${toldHtml(words.said(band.authority), words)}</td></tr>`,
+          `<tr><td>${MODE_WORDS[mode].letter} ${words.mode(mode)}</td><td class="n">${span(band.voltageV)}</td><td class="n">${span(band.currentA)}</td><td>${localizedHtml(words.said(band.about), words)}</td><td>${localizedHtml(words.said(band.authority), words)}</td></tr>`,
       ),
   );
 }
@@ -44,7 +44,8 @@ export function reasonSection(run: RunView, words: PictureWords): string {
   if (!svg) return '';
   const list = rank(run.result.reasons)
     .map(
-      (one) => `<li>${escapeHtml(sideOf(one, words))}: ${toldHtml(words.reason(one), words)}</li>`,
+      (one) =>
+        `<li>${escapeHtml(sideOf(one, words))}: ${localizedHtml(words.reason(one), words)}</li>`,
     )
     .join('');
   return `<section id="why"><h2>${words.reasons.heading}</h2>

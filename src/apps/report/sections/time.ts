@@ -17,7 +17,7 @@ ${playback(run, words)}
 <p class="readout" id="readout" aria-live="polite">${time.readHint}</p>
 <p class="help" id="time-help">${time.help}</p>
 </div>
-<p>${time.lanes}${closeUpNote(run, words)}</p>
+<p>${time.tracks}${closeUpNote(run, words)}</p>
 ${segmentTable(run, words)}</section>`;
 }
 

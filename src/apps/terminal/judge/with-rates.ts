@@ -1,4 +1,4 @@
-import { laneFor } from '../../../analysis/index.js';
+import { extractorFor } from '../../../analysis/index.js';
 import type { Result } from '../../../analysis/result/index.js';
 import { RateTrack } from '../../view/evidence/index.js';
 import type { Engine } from './engine.js';
@@ -15,7 +15,7 @@ export function withRates(engine: Engine): RateEngine {
   return {
     ...engine,
     async analyse(recording, options) {
-      const track = new RateTrack(laneFor(recording).featureSet);
+      const track = new RateTrack(extractorFor(recording).featureSet);
       const result = await engine.analyse(recording, {
         ...options,
         onEvent: (event) => {

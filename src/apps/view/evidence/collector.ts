@@ -3,7 +3,7 @@ import type { Result } from '../../../analysis/result/index.js';
 import { MODES, type Mode } from '../../../core/index.js';
 import type { Recording } from '../../../recording/index.js';
 import { CloseUps } from './close-ups.js';
-import { ElectricalEvidence } from './electrical-evidence.js';
+import { TraceEvidence } from './electrical-evidence.js';
 import type { EventKind } from './event-tally.js';
 import { MinMaxTrace } from './min-max-trace.js';
 import { PlaybackBuffer } from './playback-buffer.js';
@@ -17,7 +17,7 @@ const TRACE_BINS = 131_072;
 const CLOSE_UP_S = 0.25;
 const MOST_CLOSE_UPS = 12;
 /** Height over the floor from which an event line of sound counts as standing clear. */
-const CLEAR_LINE = 12;
+const DRAWN_LINE = 12;
 
 type Source = Pick<Recording, 'kind' | 'sampleRateHz' | 'channels'>;
 
@@ -30,7 +30,7 @@ export class EvidenceCollector {
   readonly #traces: MinMaxTrace[];
   readonly #closeUps: CloseUps;
   readonly #sound: SoundParts | null;
-  readonly #electrical: ElectricalEvidence | null;
+  readonly #electrical: TraceEvidence | null;
   #windows: VectorSeries | undefined;
   #firstWindow = { startS: 0, endS: 0 };
   #hopS = 0;
@@ -49,7 +49,7 @@ export class EvidenceCollector {
       channels: channels.length,
     });
     this.#sound = kind === 'sound' ? new SoundParts(sampleRateHz) : null;
-    this.#electrical = kind === 'sound' ? null : new ElectricalEvidence(sampleRateHz, channels);
+    this.#electrical = kind === 'sound' ? null : new TraceEvidence(sampleRateHz, channels);
   }
 
   push(channels: readonly Float64Array[]): void {
@@ -67,7 +67,7 @@ export class EvidenceCollector {
     if (event.type !== 'window') return;
     const { window, judgement } = event;
     const line = window.sound;
-    const clear = line !== undefined && line.lineProminence >= CLEAR_LINE;
+    const clear = line !== undefined && line.lineProminence >= DRAWN_LINE;
     const row = Float64Array.of(...judgement.probabilities, clear ? line.lineHz : Number.NaN);
     if (!this.#waiting && !this.#windows) {
       this.#firstWindow = { startS: window.startS, endS: window.endS };
@@ -82,7 +82,7 @@ export class EvidenceCollector {
       this.#windows.push(this.#waiting!);
       this.#rows = 1;
     }
-    // Traces have windows within arc stretches only: what lies between holds nothing.
+    // Traces have windows within arc intervals only: what lies between holds nothing.
     const index = Math.round(offsetS / this.#hopS);
     const nothing = new Float64Array(row.length).fill(Number.NaN);
     for (; this.#rows < index; this.#rows++) this.#windows.push(nothing);
@@ -94,7 +94,7 @@ export class EvidenceCollector {
   /** Valid once everything went through; the result says where the arc was. */
   finish(result: Pick<Result, 'arcStretches' | 'mode' | 'features'>): Evidence {
     const { sampleRateHz, channels, kind } = this.#source;
-    const stretches = result.arcStretches;
+    const arcIntervals = result.arcStretches;
     const traces = channels.map((channel, c) => {
       const trace = this.#traces[c]!;
       const unit = channel.quantity === 'sound' ? 'of full scale' : channel.unit;
@@ -127,12 +127,12 @@ export class EvidenceCollector {
       levels: null,
       plane: null,
       averageShort: null,
-      spectrum: this.#sound?.shape.spectrum(stretches) ?? null,
-      intervals: this.#sound?.shape.intervals(stretches) ?? null,
+      spectrum: this.#sound?.shape.spectrum(arcIntervals) ?? null,
+      intervals: this.#sound?.shape.intervals(arcIntervals) ?? null,
       eventRate: this.#soundRate(),
       beliefs,
       playback: this.#sound?.playback.finish(sampleRateHz) ?? null,
-      ...this.#electrical?.finish(stretches, eventKind(result)),
+      ...this.#electrical?.finish(arcIntervals, eventKind(result)),
     };
   }
 

@@ -5,11 +5,11 @@ import { ShortOverlay } from './short-overlay.js';
 import { TimedSums } from './timed-sums.js';
 import type { AverageShort, Evidence, FluctuationSpectrum } from './types.js';
 
-type Stretches = readonly { startS: number; endS: number }[];
+type ArcIntervals = readonly { startS: number; endS: number }[];
 /** A slot of 50 ms in which nothing moves more than this (V, or A without a voltage) holds no arc. */
 const STILL = 1;
 /** Shorts, drops, levels and spectra of a voltage and/or current, slot after slot of about 50 ms. */
-export class ElectricalEvidence {
+export class TraceEvidence {
   readonly #plan: SlotPlan;
   #analyser: SlotAnalyser;
   #analyserFrom = 0;
@@ -50,9 +50,9 @@ export class ElectricalEvidence {
     }
   }
 
-  /** Everything but traces; what happened outside the stretches is left out. */
+  /** Everything but traces; what happened outside the arc intervals is left out. */
   finish(
-    stretches: Stretches,
+    arcIntervals: ArcIntervals,
     kind: EventKind,
   ): Pick<
     Evidence,
@@ -60,12 +60,12 @@ export class ElectricalEvidence {
   > {
     const hasVoltage = this.#voltageAt >= 0;
     return {
-      marks: this.#events.marks(stretches, kind),
-      levels: hasVoltage ? this.#phases.levels(stretches) : null,
-      plane: hasVoltage && this.#currentAt >= 0 ? this.#phases.plane(stretches) : null,
-      averageShort: hasVoltage ? this.#averageShort(stretches) : null,
-      spectrum: this.#spectrum(stretches),
-      intervals: this.#events.intervals(stretches, kind),
+      marks: this.#events.marks(arcIntervals, kind),
+      levels: hasVoltage ? this.#phases.levels(arcIntervals) : null,
+      plane: hasVoltage && this.#currentAt >= 0 ? this.#phases.plane(arcIntervals) : null,
+      averageShort: hasVoltage ? this.#averageShort(arcIntervals) : null,
+      spectrum: this.#spectrum(arcIntervals),
+      intervals: this.#events.intervals(arcIntervals, kind),
       eventRate: this.#events.rate(kind),
     };
   }
@@ -130,8 +130,8 @@ export class ElectricalEvidence {
     }
   }
 
-  #spectrum(stretches: Stretches): FluctuationSpectrum | null {
-    const sum = this.#power.within(stretches);
+  #spectrum(arcIntervals: ArcIntervals): FluctuationSpectrum | null {
+    const sum = this.#power.within(arcIntervals);
     const count = sum[sum.length - 1]!;
     if (count === 0) return null;
     const { binHz } = this.#spectra;
@@ -141,11 +141,11 @@ export class ElectricalEvidence {
     return { of: voltage ? 'voltage' : 'current', unit: voltage ? 'V²' : 'A²', binHz, power };
   }
 
-  #averageShort(stretches: Stretches): AverageShort | null {
+  #averageShort(arcIntervals: ArcIntervals): AverageShort | null {
     const names = [
       { at: this.#voltageAt, name: 'voltage' as const, unit: 'V' },
       { at: this.#currentAt, name: 'current' as const, unit: 'A' },
     ].filter((one) => one.at >= 0);
-    return this.#overlay.finish(names, stretches);
+    return this.#overlay.finish(names, arcIntervals);
   }
 }

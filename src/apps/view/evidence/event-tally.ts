@@ -3,7 +3,7 @@ import { MarkList } from './mark-list.js';
 import { TimedSums } from './timed-sums.js';
 import type { Evidence, IntervalCounts, Marks } from './types.js';
 
-type Stretches = readonly { startS: number; endS: number }[];
+type ArcIntervals = readonly { startS: number; endS: number }[];
 export type EventKind = 'short' | 'drop' | 'pulse';
 const KINDS: readonly EventKind[] = ['short', 'drop', 'pulse'];
 const KIND_WORDS: Record<EventKind, string> = {
@@ -31,15 +31,15 @@ export class EventTally {
   }
 
   /** Shorts always; drops only where they are the events of the run. */
-  marks(stretches: Stretches, kind: EventKind): Marks[] {
-    const shorts = this.#marks.short.within('short circuit', this.#total.short, stretches);
+  marks(arcIntervals: ArcIntervals, kind: EventKind): Marks[] {
+    const shorts = this.#marks.short.within('short circuit', this.#total.short, arcIntervals);
     const drops =
-      kind === 'drop' ? this.#marks.drop.within('drop', this.#total.drop, stretches) : null;
+      kind === 'drop' ? this.#marks.drop.within('drop', this.#total.drop, arcIntervals) : null;
     return [shorts, drops].filter((one) => one !== null);
   }
 
-  intervals(stretches: Stretches, kind: EventKind): IntervalCounts | null {
-    const sum = this.#intervals.within(stretches);
+  intervals(arcIntervals: ArcIntervals, kind: EventKind): IntervalCounts | null {
+    const sum = this.#intervals.within(arcIntervals);
     return intervalCounts(KIND_WORDS[kind], part(sum, KINDS.indexOf(kind)));
   }
 

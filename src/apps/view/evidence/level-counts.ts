@@ -55,8 +55,8 @@ export class PhaseCounts {
     }
   }
 
-  levels(stretches: readonly { startS: number; endS: number }[]): LevelCounts | null {
-    const sum = this.#levels.within(stretches);
+  levels(arcIntervals: readonly { startS: number; endS: number }[]): LevelCounts | null {
+    const sum = this.#levels.within(arcIntervals);
     if (!sum.some((one) => one > 0)) return null;
     return {
       unit: 'V',
@@ -67,8 +67,8 @@ export class PhaseCounts {
     };
   }
 
-  plane(stretches: readonly { startS: number; endS: number }[]): Plane | null {
-    const sum = this.#plane?.within(stretches);
+  plane(arcIntervals: readonly { startS: number; endS: number }[]): Plane | null {
+    const sum = this.#plane?.within(arcIntervals);
     if (!sum?.some((one) => one > 0)) return null;
     const size = ROWS * COLUMNS;
     const phases = PHASES.map((name, k) => ({ name, counts: sum.slice(k * size, (k + 1) * size) }));

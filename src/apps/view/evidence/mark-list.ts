@@ -15,14 +15,16 @@ export class MarkList {
     this.#lengths.push(Math.round(lengthS / MARK_S));
   }
 
-  /** Those within the stretches; null when there are none. */
+  /** Those within the arc intervals; null when there are none. */
   within(
     what: Marks['what'],
     total: number,
-    stretches: readonly { startS: number; endS: number }[],
+    arcIntervals: readonly { startS: number; endS: number }[],
   ): Marks | null {
     const kept = this.#starts.flatMap((start, k) =>
-      stretches.some((one) => start * MARK_S >= one.startS && start * MARK_S < one.endS) ? [k] : [],
+      arcIntervals.some((one) => start * MARK_S >= one.startS && start * MARK_S < one.endS)
+        ? [k]
+        : [],
     );
     if (kept.length === 0) return null;
     return {

@@ -1,8 +1,10 @@
 import type { Result } from '../../../analysis/result/index.js';
 import type { Mode } from '../../../core/index.js';
+import { type Made, type Message, message, said } from '../../../messages/index.js';
 import {
-  authority,
+  type BandRow,
   feedForCurrent,
+  gasName,
   modeBoundaries,
   type Range,
   type Setup,
@@ -13,8 +15,17 @@ import {
 export interface Placement {
   /** For which wire and gas the bands hold, in words. */
   scope: string;
+  scopeMessage: Message;
   /** Published windows of one mode each; where they overlap or leave gaps, the sources disagree. */
-  bands: { mode: Mode; voltageV: Range; currentA: Range; authority: string; about: string }[];
+  bands: {
+    mode: Mode;
+    voltageV: Range;
+    currentA: Range;
+    authority: string;
+    authorityMessage: Message;
+    about: string;
+    aboutMessage: Message;
+  }[];
   /** Zones within which the sources put the end of short-circuit and the begin of spray. */
   dipTopV: Range;
   sprayFloorV: Range | null;
@@ -22,8 +33,10 @@ export interface Placement {
   run: {
     voltageV: Range | null;
     voltageFrom: string | null;
+    voltageFromMessage: Message | null;
     currentA: Range | null;
     currentFrom: string | null;
+    currentFromMessage: Message | null;
   };
   /** Feed that draws a current, m/min at the usual stick-out; empty where the wire is not known. */
   feeds: { currentA: number; feedMPerMin: number }[];
@@ -40,36 +53,54 @@ export function placeRun(setup: Setup, result: Pick<Result, 'features'>): Placem
   });
   if (point.voltageV === null && point.currentA === null) return null;
   const bounds = modeBoundaries(setup);
-  const bands = bounds.rows.flatMap((row) =>
-    row.whole && row.voltageV && row.currentA
-      ? [
-          {
-            mode: row.mode,
-            voltageV: row.voltageV,
-            currentA: row.currentA,
-            authority: authority(row),
-            about: row.about || row.gas,
-          },
-        ]
-      : [],
-  );
-  const { voltageV, voltageFrom, currentA, currentFrom } = point;
+  const { voltageV, voltageFrom, voltageFromMessage } = point;
+  const { currentA, currentFrom, currentFromMessage } = point;
+  const scope = scopeOf(setup);
   return {
-    scope: scopeOf(setup),
-    bands,
+    scope: scope.text,
+    scopeMessage: said(scope),
+    bands: bounds.rows.flatMap(bandOf),
     dipTopV: bounds.dipTopV,
     sprayFloorV: bounds.spray === 'no' ? null : bounds.sprayFloorV,
     transitionA: bounds.transition?.currentA ?? null,
-    run: { voltageV, voltageFrom, currentA, currentFrom },
+    run: {
+      voltageV,
+      voltageFrom,
+      voltageFromMessage,
+      currentA,
+      currentFrom,
+      currentFromMessage,
+    },
     feeds: feedScale(setup),
   };
 }
 
-function scopeOf({ wireDiameterMm, wireMaterial, gas }: Setup): string {
-  const wire = wireDiameterMm === null ? 'any wire diameter' : `${wireDiameterMm} mm wire`;
-  const material = (wireMaterial ?? 'carbon-steel').replaceAll('-', ' ');
-  const taken = wireMaterial === null ? ' (taken: no material was stated)' : '';
-  return `${wire}, ${material}${taken}, ${gas === null ? 'any gas' : `gas ${gas.text}`}`;
+/** A row as a band of the picture; none where it is for one joint or leaves volts or amperes open. */
+function bandOf({ mode, whole, voltageV, currentA, ...row }: BandRow): Placement['bands'] {
+  if (!whole || voltageV === null || currentA === null) return [];
+  const { source, certainty, about: remark, gas } = row;
+  const authority = message('authority', { source, certainty });
+  const about = remark ? message('band-remark', { remark }) : message('band-gas', { gas });
+  return [
+    {
+      mode,
+      voltageV,
+      currentA,
+      authority: authority.text,
+      authorityMessage: said(authority),
+      about: about.text,
+      aboutMessage: said(about),
+    },
+  ];
+}
+
+function scopeOf({ wireDiameterMm, wireMaterial, gas }: Setup): Made {
+  return message('window-scope', {
+    diameterMm: wireDiameterMm,
+    material: wireMaterial ?? 'carbon-steel',
+    materialStated: wireMaterial !== null,
+    gas: gas && gasName(gas),
+  });
 }
 
 function feedScale(setup: Setup): Placement['feeds'] {

@@ -53,10 +53,10 @@ export class ShortOverlay {
 
   finish(
     names: readonly { name: 'voltage' | 'current'; unit: string }[],
-    stretches: readonly { startS: number; endS: number }[],
+    arcIntervals: readonly { startS: number; endS: number }[],
   ): AverageShort | null {
     const inArc = this.#cuts.filter(({ startSample }) =>
-      stretches.some(
+      arcIntervals.some(
         (one) => startSample / this.#rateHz >= one.startS && startSample / this.#rateHz < one.endS,
       ),
     );

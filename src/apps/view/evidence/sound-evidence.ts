@@ -1,33 +1,33 @@
 import {
-  CELL_RATE_HZ,
-  EnvelopeCells,
+  EnvelopeFrames,
+  FRAME_RATE_HZ,
   MODULATION_BIN_HZ,
   ModulationAnalyser,
   OnsetFinder,
-  WINDOW_CELLS,
+  WINDOW_FRAMES,
 } from '../../../features/index.js';
 import { addInterval, INTERVAL_BINS, intervalCounts } from './interval-bins.js';
 import { TimedSums } from './timed-sums.js';
 import type { FluctuationSpectrum, IntervalCounts } from './types.js';
 
 const SPECTRUM_BINS = Math.round(1000 / MODULATION_BIN_HZ) + 1;
-const WINDOW_S = WINDOW_CELLS / CELL_RATE_HZ;
+const WINDOW_S = WINDOW_FRAMES / FRAME_RATE_HZ;
 
 /** Fluctuation spectrum and intervals between cracks of a sound, window after window. */
 export class SoundEvidence {
-  readonly #cells: EnvelopeCells;
+  readonly #cells: EnvelopeFrames;
   readonly #analyser = new ModulationAnalyser();
   readonly #onsets = new OnsetFinder();
-  readonly #full = new Float64Array(WINDOW_CELLS);
-  readonly #low = new Float64Array(WINDOW_CELLS);
-  readonly #high = new Float64Array(WINDOW_CELLS);
+  readonly #full = new Float64Array(WINDOW_FRAMES);
+  readonly #low = new Float64Array(WINDOW_FRAMES);
+  readonly #high = new Float64Array(WINDOW_FRAMES);
   readonly #spectra = new TimedSums(SPECTRUM_BINS + 1, { slotS: WINDOW_S, most: 64 });
   readonly #intervals = new TimedSums(INTERVAL_BINS, { slotS: WINDOW_S, most: 256 });
   #filled = 0;
   #windows = 0;
 
   constructor(rateHz: number) {
-    this.#cells = new EnvelopeCells(rateHz);
+    this.#cells = new EnvelopeFrames(rateHz);
   }
 
   push(samples: Float64Array): void {
@@ -35,20 +35,20 @@ export class SoundEvidence {
       this.#full[this.#filled] = cell.full;
       this.#low[this.#filled] = cell.low;
       this.#high[this.#filled] = cell.high;
-      if (++this.#filled === WINDOW_CELLS) this.#window();
+      if (++this.#filled === WINDOW_FRAMES) this.#window();
     });
   }
 
-  spectrum(stretches: readonly { startS: number; endS: number }[]): FluctuationSpectrum | null {
-    const sum = this.#spectra.within(stretches);
+  spectrum(arcIntervals: readonly { startS: number; endS: number }[]): FluctuationSpectrum | null {
+    const sum = this.#spectra.within(arcIntervals);
     const windows = sum[SPECTRUM_BINS]!;
     if (windows === 0) return null;
     const power = sum.slice(0, SPECTRUM_BINS).map((value) => Math.max(0, value / windows));
     return { of: 'sound', unit: 'share of the mean', binHz: MODULATION_BIN_HZ, power };
   }
 
-  intervals(stretches: readonly { startS: number; endS: number }[]): IntervalCounts | null {
-    return intervalCounts('sudden rises of the sound', this.#intervals.within(stretches));
+  intervals(arcIntervals: readonly { startS: number; endS: number }[]): IntervalCounts | null {
+    return intervalCounts('sudden rises of the sound', this.#intervals.within(arcIntervals));
   }
 
   #window(): void {
@@ -64,6 +64,6 @@ export class SoundEvidence {
     ).at;
     const counts = this.#intervals.at(timeS);
     for (let k = 1; k < cracks.length; k++)
-      addInterval(counts, (cracks[k]! - cracks[k - 1]!) / CELL_RATE_HZ);
+      addInterval(counts, (cracks[k]! - cracks[k - 1]!) / FRAME_RATE_HZ);
   }
 }

@@ -34,24 +34,24 @@ export class TimedSums {
     return this.#slots[index]!;
   }
 
-  /** Sum of the slots within the stretches; of those that touch them where none lies wholly within. */
-  within(stretches: readonly { startS: number; endS: number }[]): Float64Array {
-    const inside = this.#pick(stretches, (s, from, to) => from >= s.startS && to <= s.endS);
+  /** Sum of the slots within the arc intervals; of those that touch them where none lies wholly within. */
+  within(arcIntervals: readonly { startS: number; endS: number }[]): Float64Array {
+    const inside = this.#pick(arcIntervals, (s, from, to) => from >= s.startS && to <= s.endS);
     const chosen =
       inside.length > 0
         ? inside
-        : this.#pick(stretches, (s, from, to) => from < s.endS && to > s.startS);
+        : this.#pick(arcIntervals, (s, from, to) => from < s.endS && to > s.startS);
     const sum = new Float64Array(this.#width);
     for (const slot of chosen) for (let k = 0; k < sum.length; k++) sum[k] = sum[k]! + slot[k]!;
     return sum;
   }
 
   #pick(
-    stretches: readonly { startS: number; endS: number }[],
-    fits: (stretch: { startS: number; endS: number }, fromS: number, toS: number) => boolean,
+    arcIntervals: readonly { startS: number; endS: number }[],
+    fits: (arcInterval: { startS: number; endS: number }, fromS: number, toS: number) => boolean,
   ): Float64Array[] {
     return this.#slots.filter((_, k) =>
-      stretches.some((one) => fits(one, k * this.#slotS, (k + 1) * this.#slotS)),
+      arcIntervals.some((one) => fits(one, k * this.#slotS, (k + 1) * this.#slotS)),
     );
   }
 

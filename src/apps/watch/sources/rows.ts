@@ -1,4 +1,5 @@
 import { ArcError, MODES } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { Channel, ReadOptions } from '../../../recording/index.js';
 import { EvenGrid } from './even-grid.js';
 import { type Layout, parseHeader, plainLayout } from './row-layout.js';
@@ -90,8 +91,8 @@ export class RowReader {
       quantity,
       unit: quantity === 'voltage' ? 'V' : 'A',
     }));
-    const told = this.#reading.sampleRateHz ? 'as stated' : 'from the times of the first rows';
-    const notes = [{ code: 'live-rows', message: `Rows at ${rateHz} Hz, ${told}.` }];
+    const by = this.#reading.sampleRateHz ? 'stated' : 'times';
+    const notes = [note('live-rows', { rateHz, by })];
     const format = {
       kind: 'electrical' as const,
       format: 'rows',

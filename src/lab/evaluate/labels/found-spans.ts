@@ -14,14 +14,14 @@ export function foundSpans(result: Result): Span[] {
     if (timeS > atS) spans.push({ startS: atS, endS: timeS, label });
     atS = Math.max(atS, timeS);
   };
-  for (const stretch of result.arcStretches) {
-    upTo(stretch.startS, 'no-arc');
+  for (const arcInterval of result.arcStretches) {
+    upTo(arcInterval.startS, 'no-arc');
     for (const one of result.segments) {
-      if (one.startS < stretch.startS - 1e-9 || one.startS >= stretch.endS) continue;
+      if (one.startS < arcInterval.startS - 1e-9 || one.startS >= arcInterval.endS) continue;
       upTo(one.startS, SILENT);
-      upTo(Math.min(one.endS, stretch.endS), one.mode ?? SILENT);
+      upTo(Math.min(one.endS, arcInterval.endS), one.mode ?? SILENT);
     }
-    upTo(stretch.endS, SILENT);
+    upTo(arcInterval.endS, SILENT);
   }
   // Labelled time may lie beyond what was read; a failed file says nothing at all.
   upTo(Number.MAX_VALUE, result.status === 'failed' ? SILENT : 'no-arc');

@@ -1,15 +1,15 @@
-import { defaultSettings, laneFor, Pipeline } from '../../../analysis/index.js';
-import type { ArcStretch } from '../../../core/index.js';
+import { defaultSettings, extractorFor, Pipeline } from '../../../analysis/index.js';
+import type { ArcInterval } from '../../../core/index.js';
 import type { FeatureSet, FeatureWindow } from '../../../features/index.js';
-import { parseModel } from '../../../model/index.js';
+import { parseModel } from '../../../model/parse/index.js';
 import type { Recording } from '../../../recording/index.js';
 
 /** A recording reduced to what fitting needs. */
 export interface RecordedWindows {
   featureSet: FeatureSet;
   windows: FeatureWindow[];
-  /** Stretches in which an arc seems to burn, in the eyes of the shipped model. */
-  arcs: ArcStretch[];
+  /** Arc intervals in which an arc seems to burn, in the eyes of the shipped model. */
+  arcs: ArcInterval[];
 }
 
 /** The windows of a recording, and where the shipped model sees an arc. */
@@ -17,14 +17,14 @@ export async function recordedWindows(
   recording: Recording,
   loadModel: (featureSet: string) => Promise<unknown>,
 ): Promise<RecordedWindows> {
-  const lane = laneFor(recording);
-  const model = parseModel(await loadModel(lane.featureSet.id), lane.featureSet);
-  const pipeline = new Pipeline(lane, recording.sampleRateHz, model, defaultSettings());
-  const found: RecordedWindows = { featureSet: lane.featureSet, windows: [], arcs: [] };
+  const extractor = extractorFor(recording);
+  const model = parseModel(await loadModel(extractor.featureSet.id), extractor.featureSet);
+  const pipeline = new Pipeline(extractor, recording.sampleRateHz, model, defaultSettings());
+  const found: RecordedWindows = { featureSet: extractor.featureSet, windows: [], arcs: [] };
   const take = (events: ReturnType<Pipeline['push']>): void => {
     for (const event of events) {
       if (event.type === 'window') found.windows.push(event.window);
-      if (event.type === 'stretch') found.arcs.push(event.outcome.stretch);
+      if (event.type === 'arc-interval') found.arcs.push(event.outcome.arcInterval);
     }
   };
   for await (const block of recording.blocks()) take(pipeline.push(block.channels));

@@ -15,7 +15,7 @@ export interface LossySpec {
   block: number;
 }
 
-/** Random strength, from hardly heard to a voice message (own choice, kept wide). */
+/** Random strength, from hardly heard to an event sound message (own choice, kept wide). */
 export function drawLossy(random: Random): LossySpec {
   const strength = random.next();
   return {

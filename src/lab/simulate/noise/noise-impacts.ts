@@ -167,11 +167,11 @@ export const speech: NoiseMaker = (random, rateHz, count) => {
       phase += (baseHz * (1 + 0.15 * pitch[from + k]!)) / rateHz;
       if (phase >= 1) phase -= 1;
       const source = Math.exp(-effort * phase) - 0.3 + 0.02 * roughNormal(random);
-      let voice = 0;
+      let eventSound = 0;
       formants.forEach((formant, f) => {
-        voice += formant.next(source) / (1 + 0.7 * f);
+        eventSound += formant.next(source) / (1 + 0.7 * f);
       });
-      into[from + k]! += 3 * voice * Math.sin((Math.PI * k) / n) ** 0.4;
+      into[from + k]! += 3 * eventSound * Math.sin((Math.PI * k) / n) ** 0.4;
     }
     return fromS + lastsS;
   }

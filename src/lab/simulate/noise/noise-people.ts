@@ -39,9 +39,9 @@ function talker(random: Random, rateHz: number, count: number): Float64Array {
       if (phase >= 1) phase -= 1;
       if (kind < 0.62) {
         const glottis = phase < 0.6 ? 2 * phase - 0.6 : -1.2 * (1 - phase);
-        let voice = 0;
-        for (let f = 0; f < 3; f++) voice += filters[f]!.next(glottis) / (1 + f);
-        out[at + k] = 4 * voice * shape;
+        let eventSound = 0;
+        for (let f = 0; f < 3; f++) eventSound += filters[f]!.next(glottis) / (1 + f);
+        out[at + k] = 4 * eventSound * shape;
       } else if (kind < 0.82) out[at + k] = 0.5 * hissFilter.next(roughNormal(random)) * shape;
     }
     at += length;
@@ -54,9 +54,9 @@ export const babble: NoiseMaker = (random, rateHz, count) => {
   const out = new Float64Array(count);
   const talkers = random.integer(1, 5);
   for (let k = 0; k < talkers; k++) {
-    const voice = talker(random, rateHz, count);
+    const eventSound = talker(random, rateHz, count);
     const pause = gate(random, rateHz, count, random.uniform(1, 4), random.uniform(0.1, 1.2));
-    for (let i = 0; i < count; i++) out[i]! += voice[i]! * pause[i]!;
+    for (let i = 0; i < count; i++) out[i]! += eventSound[i]! * pause[i]!;
   }
   return normalised(out);
 };

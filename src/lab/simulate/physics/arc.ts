@@ -48,7 +48,7 @@ export function simulateArc(scenario: ArcScenario): ArcRun {
     arcCurrentA: currentA,
     durationS,
     truth,
-    ledger: machine.book.ledger,
+    balance: machine.log.balance,
   };
 }
 
@@ -119,16 +119,16 @@ function changeTimes(scenario: ArcScenario, leadS: number): number[] {
 /** Events in the time of the recording, without those that ended before it. */
 function shifted(machine: ArcMachine, preS: number) {
   return {
-    shorts: machine.book.shorts
+    shorts: machine.log.shorts
       .filter((s) => s.endS > preS)
       .map((s) => ({ ...s, startS: Math.max(0, s.startS - preS), endS: s.endS - preS })),
-    drops: machine.book.drops
+    drops: machine.log.drops
       .filter((d) => d.timeS >= preS)
       .map((d) => ({ ...d, timeS: d.timeS - preS })),
     // A spark of less than a millisecond, as at a failed strike, is no arc.
-    arcOn: machine.book.arcOn
+    arcOn: machine.log.arcOn
       .filter((a) => a.endS > preS && a.endS - a.startS > 1e-3)
       .map((a) => ({ startS: Math.max(0, a.startS - preS), endS: a.endS - preS })),
-    pulses: machine.book.pulses.filter((t) => t >= preS).map((t) => t - preS),
+    pulses: machine.log.pulses.filter((t) => t >= preS).map((t) => t - preS),
   };
 }

@@ -1,9 +1,9 @@
 import type { Random } from '../../../core/index.js';
-import type { RunBook } from '../run-book.js';
+import type { EventLog } from '../event-log.js';
 import type { SourceSpec } from '../scenario.js';
 import { createSource, type PowerSource, type SourceView } from './source.js';
 
-/** The power source against its load, with the energy written into the book. */
+/** The power source against its load, with the energy written into the event log. */
 export class Circuit {
   currentA = 0;
   private readonly source: PowerSource;
@@ -12,7 +12,7 @@ export class Circuit {
 
   constructor(
     private readonly spec: SourceSpec,
-    private readonly book: RunBook,
+    private readonly log: EventLog,
     random: Random,
   ) {
     this.source = createSource(spec, random);
@@ -38,8 +38,8 @@ export class Circuit {
     view.shorted = shorted;
     view.neck = neck;
     const next = this.source.step(view, dt);
-    if (this.source.pulseStarted()) this.book.pulses.push(timeS);
-    this.book.addEnergy(this.spec, this.source.driveV(), loadV, this.currentA, next, dt);
+    if (this.source.pulseStarted()) this.log.pulses.push(timeS);
+    this.log.addEnergy(this.spec, this.source.driveV(), loadV, this.currentA, next, dt);
     this.currentA = next;
   }
 

@@ -23,7 +23,7 @@ interface Tally {
   meanDropRatio: number;
 }
 
-/** Names each stretch by what crossed the gap in it, never by the settings. */
+/** Names each arc interval by what crossed the gap in it, never by the settings. */
 export function nameRun(scenario: ArcScenario, seen: Observed, changesS: number[]): RunTruth {
   const startS = seen.arcOn[0]?.startS ?? 0;
   const endS = seen.arcOn.at(-1)?.endS ?? 0;
@@ -103,7 +103,7 @@ function joined(segments: SegmentTruth[]): SegmentTruth[] {
   return out;
 }
 
-/** The mode of at least 85 % of the time; `mixed` when two modes held for longer stretches. */
+/** The mode of at least 85 % of the time; `mixed` when two modes held for longer arc intervals. */
 function runMode(segments: SegmentTruth[]): RunTruth['mode'] {
   const times = zeros();
   let total = 0;

@@ -1,5 +1,5 @@
 import type { Random } from '../../../core/index.js';
-import { RunBook } from '../run-book.js';
+import { EventLog } from '../event-log.js';
 import type { ArcScenario } from '../scenario.js';
 import { ArcColumn } from './arc-column.js';
 import { Circuit } from './circuit.js';
@@ -17,7 +17,7 @@ type Phase = 'idle' | 'waiting' | 'shorted' | 'arcing';
 
 /** Wire, drop, pool and source, advanced step by step. The arc is what drop and pool leave of the gap. */
 export class ArcMachine {
-  readonly book: RunBook;
+  readonly log: EventLog;
   readonly circuit: Circuit;
   timeS = 0;
   voltageV = 0;
@@ -46,8 +46,8 @@ export class ArcMachine {
     this.contact = new Contact(scenario, random.fork('bridge'));
     this.pool = createPool(scenario.pool, random.fork('pool'));
     this.hand = createHand(scenario.hand, random.fork('hand'));
-    this.book = new RunBook(this.drop.volumeMm3);
-    this.circuit = new Circuit(scenario.source, this.book, random.fork('source'));
+    this.log = new EventLog(this.drop.volumeMm3);
+    this.circuit = new Circuit(scenario.source, this.log, random.fork('source'));
   }
 
   /** Trigger pressed: open-circuit voltage on, wire creeps. `burning` starts in the middle of an arc. */
@@ -57,7 +57,7 @@ export class ArcMachine {
     if (!burning) return;
     this.circuit.currentA = 120;
     this.wire.gapMm = 1 + this.scenario.wire.diameterMm / 2;
-    this.book.openArc(this.timeS);
+    this.log.openArc(this.timeS);
   }
 
   /** Everything off; closes what is open. */
@@ -65,11 +65,11 @@ export class ArcMachine {
     if (this.stopped) return;
     this.stopped = true;
     if (this.phase === 'shorted') this.endShort(0, true);
-    if (this.phase !== 'idle' && this.struck) this.book.closeArc(this.timeS);
+    if (this.phase !== 'idle' && this.struck) this.log.closeArc(this.timeS);
     this.phase = 'idle';
     this.voltageV = 0;
     this.circuit.currentA = 0;
-    this.book.ledger.hangingLiquidMm3 += this.drop.volumeMm3;
+    this.log.balance.hangingLiquidMm3 += this.drop.volumeMm3;
   }
 
   /** One electrical step of {@link STEP_S}. */
@@ -111,7 +111,7 @@ export class ArcMachine {
     this.wire.gapMm += (melt - speed) * STEP_S;
     const melted = melt * this.wire.areaMm2 * STEP_S;
     this.drop.volumeMm3 += this.wire.liquid(melted);
-    this.book.addFeed(speed * this.wire.areaMm2 * STEP_S, melted);
+    this.log.addFeed(speed * this.wire.areaMm2 * STEP_S, melted);
   }
 
   /** Pool, hand, slow voltage and feed wander, swinging of the drop, and the neck. */
@@ -124,7 +124,7 @@ export class ArcMachine {
     if (this.phase !== 'arcing') return;
     const gone = this.drop.detach(this.circuit.currentA, SLOW_S, this.random);
     if (gone === 0) return;
-    this.book.addDrop(this.timeS, gone);
+    this.log.addDrop(this.timeS, gone);
     this.pool.push(this.scenario.pool.impactMm * gone);
   }
 
@@ -139,7 +139,7 @@ export class ArcMachine {
     if (!dead && reach <= 25) return;
     this.phase = 'waiting';
     this.circuit.currentA = 0;
-    this.book.closeArc(this.timeS);
+    this.log.closeArc(this.timeS);
   }
 
   private beginShort(): void {
@@ -176,7 +176,7 @@ export class ArcMachine {
   private endShort(transferredMm3: number, incipient: boolean): void {
     this.drop.volumeMm3 -= transferredMm3;
     const { startS } = this.contact;
-    this.book.addShort({ startS, endS: this.timeS, transferredMm3, incipient });
+    this.log.addShort({ startS, endS: this.timeS, transferredMm3, incipient });
   }
 
   /** The burst throws back pool and drop; where that leaves less than `leastMm`, wire burns off too. */
@@ -186,13 +186,13 @@ export class ArcMachine {
     this.drop.neck.reset();
     this.drop.measure();
     if (leastMm > 0 && this.arcMm() < leastMm) this.burnOff(leastMm - this.arcMm());
-    this.book.openArc(this.timeS);
+    this.log.openArc(this.timeS);
     this.struck = true;
   }
 
   private burnOff(mm: number): void {
     const solid = mm * this.wire.areaMm2;
     this.wire.gapMm += mm;
-    this.book.addBurnOff(this.timeS, solid, this.wire.liquid(solid));
+    this.log.addBurnOff(this.timeS, solid, this.wire.liquid(solid));
   }
 }

@@ -1,9 +1,9 @@
 import type { Random } from '../../../core/index.js';
 import { ArcError } from '../../../core/index.js';
 import { sometimes } from '../sometimes.js';
+import { drawEventSounds, type EventSoundSpec } from './event-sound-spec.js';
 import { drawFlutter, type FlutterSpec } from './flutter.js';
 import { drawSwells, type SwellSpec } from './swells.js';
-import { drawVoices, type VoiceSpec } from './voice-spec.js';
 
 /** Families in which all sound but spatter, and perhaps clicks of drops, follows the power of the arc. */
 export const POWER_FAMILIES = ['monopole', 'absorbing', 'resonant'] as const;
@@ -58,7 +58,7 @@ export interface AcousticScenario {
   feederPa: number;
   feederHz: number;
   /** Sounds of the single events, apart from the change of power; null where there are none. */
-  voices: VoiceSpec | null;
+  eventSounds: EventSoundSpec | null;
 }
 
 /**
@@ -102,7 +102,7 @@ export function drawAcoustics(
     ...drawExtras(random, family, hissPa),
     flutter: drawFlutter(random),
     swells: family === 'textured' ? drawSwells(random) : null,
-    voices: family === 'voiced' ? drawVoices(random, hissPa) : null,
+    eventSounds: family === 'voiced' ? drawEventSounds(random, hissPa) : null,
   };
 }
 

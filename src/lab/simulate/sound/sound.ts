@@ -4,10 +4,10 @@ import { roughNormal } from '../physics/motion.js';
 import type { ArcRun } from '../run.js';
 import type { AcousticScenario } from './acoustic.js';
 import { burst, crackle } from './crackle.js';
+import { eventSounds } from './event-sounds.js';
 import { flutter } from './flutter.js';
 import { hiss } from './hiss.js';
 import { swells } from './swells.js';
-import { voices } from './voices.js';
 
 /** Speed of sound in air at 20 °C, m/s: √(1.4 · 287 · 293). */
 export const SOUND_SPEED = 343;
@@ -26,7 +26,8 @@ export function simulateSound(run: ArcRun, acoustic: AcousticScenario): Float64A
     crackle(run, acoustic, count, random.fork('crackle')),
     surroundings(run, acoustic, count, random.fork('surroundings')),
   ];
-  if (acoustic.voices) parts.push(voices(run, acoustic.voices, rateHz, random.fork('voices')));
+  if (acoustic.eventSounds)
+    parts.push(eventSounds(run, acoustic.eventSounds, rateHz, random.fork('voices')));
   for (const part of parts) for (let i = 0; i < count; i++) out[i]! += part[i]!;
   ring(out, acoustic);
   return arrived(out, acoustic);

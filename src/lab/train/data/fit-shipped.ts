@@ -4,7 +4,7 @@ import {
   VOLTAGE_CURRENT_FEATURES,
   VOLTAGE_FEATURES,
 } from '../../../features/index.js';
-import { gateCurve, heldOutFigures } from '../fit/figures.js';
+import { arcCurve, heldOutFigures } from '../fit/figures.js';
 import { type FitOutcome, fitModel } from '../fit/fit-model.js';
 import { FIT_DEFAULTS } from '../fit/fit-options.js';
 import { opinionsOf } from '../pooling/opinions.js';
@@ -61,6 +61,6 @@ function trainingRecord(
     runs: runs.length,
     ...(sound ? { soundsWithoutArc: nonArcs.length, realSoundsWithoutArc: real } : {}),
     heldOut: heldOutFigures(outcome.heldOut, outcome.model),
-    ...(sound ? { gate: gateCurve(outcome.gated, GATE_THRESHOLDS) } : {}),
+    ...(sound ? { gate: arcCurve(outcome.gated, GATE_THRESHOLDS) } : {}),
   };
 }

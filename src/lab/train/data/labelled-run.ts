@@ -1,5 +1,5 @@
 import type { Mode, RunMode } from '../../../core/index.js';
-import type { FeatureWindow, Lane } from '../../../features/index.js';
+import type { FeatureExtractor, FeatureWindow } from '../../../features/index.js';
 import type { RunTruth } from '../../simulate/index.js';
 
 /** Share of the metal that the named mechanism must carry for a window to teach it. */
@@ -33,9 +33,12 @@ export interface LabelledRun {
   windows: LabelledWindow[];
 }
 
-/** Sends channels through a lane and returns its windows. */
-export function windowsOf(lane: Lane, channels: readonly Float64Array[]): FeatureWindow[] {
-  return [...lane.push(channels), ...lane.flush()].flatMap((event) =>
+/** Sends channels through a feature extractor and returns its windows. */
+export function windowsOf(
+  extractor: FeatureExtractor,
+  channels: readonly Float64Array[],
+): FeatureWindow[] {
+  return [...extractor.push(channels), ...extractor.flush()].flatMap((event) =>
     event.type === 'window' ? [event.window] : [],
   );
 }

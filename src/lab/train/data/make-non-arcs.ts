@@ -1,5 +1,5 @@
 import { createRandom, type Random } from '../../../core/index.js';
-import { createSoundLane } from '../../../features/index.js';
+import { createSoundExtractor } from '../../../features/index.js';
 import {
   atRate,
   COMMON_NOISE_GROUPS,
@@ -66,7 +66,7 @@ function recorded(samples: Float64Array, random: Random, recipe: TrainingRecipe)
 }
 
 function withoutArc(samples: Float64Array, rateHz: number) {
-  const windows = windowsOf(createSoundLane(rateHz), [samples]);
+  const windows = windowsOf(createSoundExtractor(rateHz), [samples]);
   return {
     mode: null,
     unambiguous: true,

@@ -1,5 +1,5 @@
 import { createRandom, MODES, type Random } from '../../../core/index.js';
-import { createElectricalLane, createSoundLane } from '../../../features/index.js';
+import { createElectricalExtractor, createSoundExtractor } from '../../../features/index.js';
 import {
   type ArcRun,
   type ArcScenario,
@@ -42,13 +42,13 @@ export function makeArc(recipe: TrainingRecipe, index: number): TrainingSets {
   const sets = emptySets();
   const common = { family, mode: run.truth.mode, unambiguous: run.truth.unambiguous };
   for (const [set, hasVoltage, hasCurrent] of TRACES) {
-    const lane = createElectricalLane({
+    const extractor = createElectricalExtractor({
       sampleRateHz: run.electricalRateHz,
       hasVoltage,
       hasCurrent,
     });
     const channels = [...(hasVoltage ? [run.voltageV] : []), ...(hasCurrent ? [run.currentA] : [])];
-    const windows = labelWindows(windowsOf(lane, channels), run.truth);
+    const windows = labelWindows(windowsOf(extractor, channels), run.truth);
     sets[set].push({
       id,
       ...common,
@@ -87,7 +87,7 @@ function render(
   );
   return {
     conditions: [...conditions, `acoustics ${acoustics.family}`, ...soundConditions(chain)],
-    windows: labelWindows(windowsOf(createSoundLane(rateHz), [samples]), run.truth),
+    windows: labelWindows(windowsOf(createSoundExtractor(rateHz), [samples]), run.truth),
   };
 }
 

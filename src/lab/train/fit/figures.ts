@@ -9,7 +9,7 @@ import {
   type Interval,
   logLoss,
 } from '../../evaluate/index.js';
-import type { GatedRun } from './fit-gate.js';
+import type { DetectedRun } from './fit-arc-classifier.js';
 import type { HeldOutRun } from './fit-model.js';
 
 /** What held-out scorers reached on a group of runs. */
@@ -79,17 +79,20 @@ function toCase({ scores, mode }: HeldOutRun, model: Model): ForecastCase {
 }
 
 /** How many arcs and other recordings pass at a threshold of the gate. */
-export interface GatePoint {
+export interface ArcCurvePoint {
   threshold: number;
   arcsPassed: number;
   othersPassed: number;
 }
 
 /** The price of refusing other sounds: shares passed over the threshold. */
-export function gateCurve(gated: readonly GatedRun[], thresholds: readonly number[]): GatePoint[] {
+export function arcCurve(
+  gated: readonly DetectedRun[],
+  thresholds: readonly number[],
+): ArcCurvePoint[] {
   const arcs = gated.filter((one) => one.arc);
   const others = gated.filter((one) => !one.arc);
-  const share = (runs: readonly GatedRun[], threshold: number) =>
+  const share = (runs: readonly DetectedRun[], threshold: number) =>
     round(runs.filter((one) => one.best >= threshold).length / runs.length) ?? 0;
   return thresholds.map((threshold) => ({
     threshold,

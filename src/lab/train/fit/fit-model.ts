@@ -4,8 +4,8 @@ import { MODEL_SCHEMA_VERSION, type Model, type Scorer, score } from '../../../m
 import type { LabelledRun } from '../data/labelled-run.js';
 import { modeRows } from '../data/to-rows.js';
 import { boostTrees } from './boost.js';
+import { type DetectedRun, fitArcClassifier } from './fit-arc-classifier.js';
 import { fitCalibration, type ScoredCase } from './fit-calibration.js';
-import { fitGate, type GatedRun } from './fit-gate.js';
 import { fitNovelty } from './fit-novelty.js';
 import type { FitOptions } from './fit-options.js';
 import type { Rows } from './rows.js';
@@ -23,7 +23,7 @@ export interface FitOutcome {
   model: Model;
   heldOut: HeldOutRun[];
   /** Recordings as held-out gates saw them; empty without a gate. */
-  gated: GatedRun[];
+  gated: DetectedRun[];
 }
 
 /**
@@ -49,7 +49,7 @@ export function fitModel(
   }
   const scorers = fitScorers(runs, options, 'all');
   const features = featureSet.features.map((feature) => feature.id);
-  const gating = nonArcs ? fitGate(features, runs, nonArcs, options) : null;
+  const gating = nonArcs ? fitArcClassifier(features, runs, nonArcs, options) : null;
   const model: Model = {
     kind: 'arc-transfer-model',
     schemaVersion: MODEL_SCHEMA_VERSION,

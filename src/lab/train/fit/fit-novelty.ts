@@ -1,7 +1,7 @@
 import { quantile } from '../../../dsp/index.js';
 import { type Novelty, noveltyDistance, standardise } from '../../../model/index.js';
 import type { Rows } from './rows.js';
-import { spreadOf } from './spread.js';
+import { centreAndWidth } from './spread.js';
 
 /** Shrinkage of the covariance towards the unit matrix, and floor of its diagonal. */
 const SHRINK = 0.1;
@@ -11,7 +11,7 @@ const SHRINK = 0.1;
  * @param keep share of the fitted windows inside the limit, e.g. 0.999
  */
 export function fitNovelty(rows: Rows, classes: number, keep: number): Novelty {
-  const { mean, deviation } = spreadOf(rows.values);
+  const { centre: mean, deviation } = centreAndWidth(rows.values);
   const z = rows.values.map((values) => standardise(values, mean, deviation));
   const centres = Array.from({ length: classes }, (_, k) => centreOf(z, rows.label, k));
   const covariance = withinCovariance(z, rows.label, centres);

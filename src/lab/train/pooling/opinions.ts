@@ -2,7 +2,7 @@ import { MODES } from '../../../core/index.js';
 import { calibrate } from '../../../model/index.js';
 import type { FitOutcome } from '../fit/fit-model.js';
 
-/** What is said of one drawn arc through one lane, by scorers that had not seen its family. */
+/** What is said of one drawn arc through one feature extractor, by scorers that had not seen its family. */
 export interface Opinion {
   /** Of the labelled run; a sound's is its arc's with the number of the rendering behind it. */
   id: string;

@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { LogColumn, LogTable, RowChunk } from '../table.js';
 import type { ArrayColumn, NumberStream } from './array-column.js';
 import { rateAmong, type Scalar } from './stated-rate.js';
@@ -28,10 +29,7 @@ export async function arrayTable(file: ArrayFile): Promise<LogTable> {
   const used = file.columns.slice(0, MAX_COLUMNS);
   if (used.length === 0) throw noSeries(fileName);
   if (file.columns.length > used.length) {
-    notes.push({
-      code: 'many-series',
-      message: `Of ${file.columns.length} series in the file only the first ${MAX_COLUMNS} are looked at.`,
-    });
+    notes.push(note('many-series', { series: file.columns.length, used: MAX_COLUMNS }));
   }
   const columns: LogColumn[] = [];
   for (const column of used) {

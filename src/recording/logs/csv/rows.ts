@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { RowChunk } from '../table.js';
 import { readCell, splitCells } from './cells.js';
 import { readClock } from './clock.js';
@@ -14,6 +15,7 @@ const MAX_TEXT_LINES = 1000;
 /** What happened to the lines that the fast parser did not understand. */
 interface OddLines {
   text: number;
+  firstLine: number;
   firstText: string;
   grouped: number;
 }
@@ -38,7 +40,7 @@ export async function* readRows(
     order.map((i) => shape.kinds[wanted[i] ?? 0] === 'c'),
   );
   const columns = wanted.map(() => new Float64Array(CHUNK_ROWS));
-  const odd: OddLines = { text: 0, firstText: '', grouped: 0 };
+  const odd: OddLines = { text: 0, firstLine: 0, firstText: '', grouped: 0 };
   let rows = 0;
   let line = 1;
   let toSkip = shape.firstRow;
@@ -102,14 +104,14 @@ function readLine(
   if (bad === undefined && numbers > 0) return true;
   if (bad === undefined) return cells.length === shape.columns;
   if (cutOff) {
-    notes.push({
-      code: 'cut-off-line',
-      message: `The last line (${line}: “${text.trim().slice(0, 60)}”) breaks off; it was left out.`,
-    });
+    notes.push(note('cut-off-line', { line, text: text.trim().slice(0, 60) }));
     return false;
   }
   if (numbers === 0 && /[\p{L}#%/!*=-]/u.test(text)) {
-    if (odd.text++ === 0) odd.firstText = `line ${line}: “${text.trim().slice(0, 60)}”`;
+    if (odd.text++ === 0) {
+      odd.firstLine = line;
+      odd.firstText = text.trim().slice(0, 60);
+    }
     if (odd.text > MAX_TEXT_LINES) throw tooMuchText(layout.source.name, odd);
     return false;
   }
@@ -134,16 +136,11 @@ function cellNumber(
 
 function pushOddNotes(odd: OddLines, notes: Note[]): void {
   if (odd.text > 0) {
-    notes.push({
-      code: 'text-lines',
-      message: `${odd.text} ${odd.text === 1 ? 'line' : 'lines'} of text between the rows left out (${odd.firstText}).`,
-    });
+    const { text: lines, firstLine, firstText } = odd;
+    notes.push(note('text-lines', { lines, firstLine, firstText }));
   }
   if (odd.grouped > 0) {
-    notes.push({
-      code: 'thousands-separators',
-      message: `${odd.grouped} ${odd.grouped === 1 ? 'value was' : 'values were'} read with thousands separators.`,
-    });
+    notes.push(note('thousands-separators', { values: odd.grouped }));
   }
 }
 
@@ -169,7 +166,7 @@ function badLine(
 function tooMuchText(name: string, odd: OddLines): ArcError {
   return new ArcError({
     code: 'too-many-text-lines',
-    what: `${name} has more than ${MAX_TEXT_LINES} lines of text between its rows of numbers (first: ${odd.firstText}).`,
+    what: `${name} has more than ${MAX_TEXT_LINES} lines of text between its rows of numbers (first: line ${odd.firstLine}: “${odd.firstText}”).`,
     expected: 'a table of numbers',
     todo: 'Export the trace alone.',
   });

@@ -1,4 +1,5 @@
 import { ArcError, type Note } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { ByteSource } from '../../types.js';
 import { refuseOwnText } from '../own-table.js';
 import type { LogColumn, LogTable } from '../table.js';
@@ -69,10 +70,10 @@ function cellValue(text: string, kind: string, shape: TableShape): number {
 function dialectNotes(encoding: Encoding, { dialect }: TableShape): Note[] {
   const notes: Note[] = [];
   if (dialect.decimal === ',') {
-    notes.push({ code: 'decimal-comma', message: 'Numbers are read with a decimal comma.' });
+    notes.push(note('decimal-comma'));
   }
   if (encoding.label !== 'utf-8') {
-    notes.push({ code: 'text-encoding', message: `The text is read as ${encoding.label}.` });
+    notes.push(note('text-encoding', { encoding: encoding.label }));
   }
   return notes;
 }

@@ -1,4 +1,5 @@
 import { ArcError } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { ByteSource } from '../../types.js';
 import { type ArrayColumn, numbersFrom } from '../binary/array-column.js';
 import { arrayTable } from '../binary/array-table.js';
@@ -7,7 +8,6 @@ import { inflateStream } from '../binary/inflate-stream.js';
 import { seriesOf } from '../binary/matrix-columns.js';
 import { sizeOf } from '../binary/numbers.js';
 import type { Scalar } from '../binary/stated-rate.js';
-import { leftOutNote } from '../left-out.js';
 import type { LogTable } from '../table.js';
 import { COMPRESSED, damagedMat, MATRIX, readTag } from './elements.js';
 import { type MatArray, walkMatrix } from './matrix.js';
@@ -47,7 +47,10 @@ export async function openMat(source: ByteSource): Promise<LogTable> {
     at = start + tag.room;
   }
   if (columns.length === 0 && complex.length > 0) throw onlyComplex(source.name, complex);
-  const notes = complex.length === 0 ? [] : [leftOutNote(complex, 'complex numbers')];
+  const notes =
+    complex.length === 0
+      ? []
+      : [note('column-not-read', { columns: complex.slice(0, 8), why: 'complex' })];
   return arrayTable({ format: 'mat', fileName: source.name, columns, scalars, notes });
 }
 

@@ -7,10 +7,10 @@ import {
   type SchemaTree,
 } from 'hyparquet';
 import { ArcError, type Note } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { ByteSource } from '../../types.js';
 import { rateAmong } from '../binary/stated-rate.js';
 import { splitHeader } from '../header-name.js';
-import { leftOutNote } from '../left-out.js';
 import type { LogColumn, LogTable, RowChunk } from '../table.js';
 import { recogniseName } from '../words.js';
 import { boundedCompressors } from './compressors.js';
@@ -126,7 +126,9 @@ function leftOut(fields: readonly SchemaTree[]): Note[] {
   const names = fields
     .map(({ element }) => element.name)
     .filter((name) => recogniseName(splitHeader(name).name));
-  return names.length === 0 ? [] : [leftOutNote(names, 'no flat numbers')];
+  return names.length === 0
+    ? []
+    : [note('column-not-read', { columns: names.slice(0, 8), why: 'not-flat-numbers' })];
 }
 
 function scalarsOf(metadata: FileMetaData): { name: string; value: number }[] {

@@ -1,5 +1,6 @@
+import { message } from '../../../messages/index.js';
 import { middle } from '../../index.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /**
@@ -18,7 +19,7 @@ const SLOW_SHORT_S = 0.005;
 const FEW_SHORTS_HZ = 40;
 
 /** Volts above the yardstick; null where volts or amperes are unknown. */
-function voltageSurplus({ point, setup }: Case): number | null {
+function voltageSurplus({ point, setup }: Context): number | null {
   const { voltageV, currentA } = point;
   if (voltageV === null || currentA === null) return null;
   const extra = (setup.gas?.co2.min ?? 0) >= 50 ? CO2_EXTRA_V : 0;
@@ -37,16 +38,13 @@ export const stubbing: ExplanationRule = {
     if (duration < STUBBING_SHORT_S && !few) return null;
     return {
       weight: 0.87,
-      text: 'The wire stubs: it dives into the pool and each short lasts too long.',
+      what: message('stubbing'),
       evidenceFor: lines(
-        `Shorts last ${(duration * 1000).toFixed(1)} ms on average; a few milliseconds are usual.`,
-        rate !== null && `${Math.round(rate)} shorts a second.`,
+        message('shorts-last', { meanS: duration }),
+        rate !== null && message('shorts-a-second', { rateHz: rate }),
       ),
-      evidenceAgainst: lines(
-        (voltageSurplus(c) ?? -9) > -3 && 'The voltage is not low for the current.',
-      ),
-      check:
-        'Hold the voltage at the feeder and the timed wire feed against the qualified procedure; look at the inductance setting, which slows every short when it is high.',
+      evidenceAgainst: lines((voltageSurplus(c) ?? -9) > -3 && message('voltage-not-low')),
+      check: message('check-stubbing'),
     };
   },
 };
@@ -63,16 +61,13 @@ export const longArc: ExplanationRule = {
     if (!long && !hanging) return null;
     return {
       weight: long ? 0.85 : 0.62,
-      text: 'The arc is long: there is more voltage than the current at this feed asks for.',
+      what: message('long-arc'),
       evidenceFor: lines(
-        `The voltage is ${surplus.toFixed(1)} V above what is usual at this current.`,
-        dipLost && 'Short circuits were wanted and are missing.',
+        message('voltage-surplus', { surplusV: surplus }),
+        dipLost && message('shorts-missing'),
       ),
-      evidenceAgainst: lines(
-        !c.point.currentMeasured && 'The current is estimated from the feed, not measured.',
-      ),
-      check:
-        'Time the wire feed over a measured length and read the voltage at the feeder; watch through the shield whether the arc is long.',
+      evidenceAgainst: lines(!c.point.currentMeasured && message('current-estimated')),
+      check: message('check-long-arc'),
     };
   },
 };

@@ -1,3 +1,4 @@
+import { message } from '../../../messages/index.js';
 import type { Diagnosis, ExplanationRule, Finding } from './finding.js';
 import { lines } from './finding.js';
 import { currentShortfall } from './low-current.js';
@@ -16,10 +17,10 @@ function judge({ c, trouble }: Diagnosis): Finding | null {
   const drift = c.figure('shortRateDriftCv');
   const short = currentShortfall(c);
   // Globular shorts come at random, and a change of mode changes the rate: neither is a wandering feed.
-  const dips = c.modes[0] === 'short-circuit' && c.story.lasting === null;
+  const dips = c.modes[0] === 'short-circuit' && c.timeline.lasting === null;
   const wanders = dips && (drift ?? 0) > WANDERING_RATE;
   const uneven = (cv ?? 0) > WANDERING_CV && c.modes.includes('short-circuit');
-  const alternates = c.story.changes >= MANY_CHANGES && !inTransition(c.permittedAtPoint);
+  const alternates = c.timeline.changes >= MANY_CHANGES && !inTransition(c.permittedAtPoint);
   if (!wanders && !alternates && short === null && !(uneven && trouble)) return null;
   return {
     weight: weigh({
@@ -29,22 +30,18 @@ function judge({ c, trouble }: Diagnosis): Finding | null {
       low: short !== null,
       deep: short?.belowNegative === true,
     }),
-    text: 'The wire may not arrive evenly, or slower than stated.',
+    what: message('feed-trouble'),
     evidenceFor: lines(
-      wanders &&
-        `The rate of shorts wanders from second to second (coefficient of variation ${drift!.toFixed(2)}).`,
-      uneven && `The shorts come unevenly (coefficient of variation ${cv!.toFixed(2)}).`,
-      alternates && `The mode changed ${c.story.changes} times.`,
-      short?.expectedText,
+      wanders && message('short-rate-wanders', { cv: drift! }),
+      uneven && message('shorts-uneven', { cv: cv! }),
+      alternates && message('mode-changes', { changes: c.timeline.changes }),
+      short?.expected,
     ),
     evidenceAgainst: lines(
-      drift !== null &&
-        !wanders &&
-        `The rate of shorts is steady from second to second (${drift.toFixed(2)}).`,
-      short !== null && !wanders && !alternates && 'Nothing wanders: the feed at least is even.',
+      drift !== null && !wanders && message('short-rate-steady', { cv: drift }),
+      short !== null && !wanders && !alternates && message('nothing-wanders'),
     ),
-    check:
-      'Run wire for ten seconds with the arc off, measure or weigh it, and compare with the stated feed; look at drive rolls, liner, contact tip and spool brake.',
+    check: message('check-feed'),
   };
 }
 

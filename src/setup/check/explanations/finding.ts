@@ -1,10 +1,11 @@
 import type { Mode } from '../../../core/index.js';
+import type { Made } from '../../../messages/index.js';
 import type { Answered } from '../answers.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 
 /** What every explanation gets to look at. */
 export interface Diagnosis {
-  c: Case;
+  c: Context;
   settings: Answered;
   intended: Answered | null;
   /** Something to explain: an answer is not "agrees", and something was stated. */
@@ -21,11 +22,11 @@ export interface Finding {
    * About 0.9: measured directly; 0.7: follows from what is known; 0.4: possible, to be checked.
    */
   weight: number;
-  text: string;
-  evidenceFor: string[];
-  evidenceAgainst: string[];
+  what: Made;
+  evidenceFor: Made[];
+  evidenceAgainst: Made[];
   /** What a person can look at. Never a change of a setting. */
-  check: string;
+  check: Made;
 }
 
 /** One explanation: a stable id, and when it applies. */
@@ -35,5 +36,5 @@ export interface ExplanationRule {
 }
 
 /** Drops the empty lines of a list of evidence. */
-export const lines = (...parts: (string | null | undefined | false)[]): string[] =>
-  parts.filter((part): part is string => typeof part === 'string');
+export const lines = (...parts: (Made | null | undefined | false)[]): Made[] =>
+  parts.filter((part): part is Made => typeof part === 'object' && part !== null);

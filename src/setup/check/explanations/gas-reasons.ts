@@ -1,8 +1,8 @@
-import { sprayInGasText } from '../../index.js';
+import { message } from '../../../messages/index.js';
+import { gasName, saySprayInGas } from '../../index.js';
 import { type ExplanationRule, lines } from './finding.js';
 
-const GAS_CHECK =
-  'Read the cylinder label or the mixer setting, and measure the flow at the nozzle.';
+const GAS_CHECK = message('check-gas', { compareWithProcedure: false });
 
 /** The gas cannot carry the mode that is wanted. */
 export const wrongGasForMode: ExplanationRule = {
@@ -16,10 +16,10 @@ export const wrongGasForMode: ExplanationRule = {
     const beyond = transition !== null && (c.judged.currentA?.min ?? 0) > transition.currentA.max;
     return {
       weight: spray === 'no' ? 0.95 : beyond ? 0.75 : 0.5,
-      text: `${wanted} is wanted in a gas that ${spray === 'no' ? 'does not carry it' : 'may not carry it'}.`,
-      evidenceFor: [sprayInGasText(gas)],
-      evidenceAgainst: lines(spray === 'disputed' && 'Some sources do report spray in such a gas.'),
-      check: `${GAS_CHECK} Compare with the gas of the qualified procedure.`,
+      what: message('wrong-gas-for-mode', { wanted, carries: spray === 'no' ? 'not' : 'perhaps' }),
+      evidenceFor: [saySprayInGas(gas)],
+      evidenceAgainst: lines(spray === 'disputed' && message('some-report-spray')),
+      check: message('check-gas', { compareWithProcedure: true }),
     };
   },
 };
@@ -34,16 +34,12 @@ export const gasModeConflict: ExplanationRule = {
     const confidence = c.seen.confidence ?? 0;
     return {
       weight: 0.94,
-      text: `${sprays.join(' and ')} was seen, and ${gas.text} is stated. Both cannot be: either the gas is not as stated, or the recording was read wrongly (small drops off the axis sound alike).`,
+      what: message('gas-mode-conflict', { seen: sprays, gas: gasName(gas) }),
       evidenceFor: lines(
-        sprayInGasText(gas),
-        teachingConflict(c.setup.setVoltageV) &&
-          'Teaching puts "the highest mode" of 0.045 in wire in CO2 at 28–30 V (common practice, no source); published work does not call it axial spray.',
+        saySprayInGas(gas),
+        teachingConflict(c.setup.setVoltageV) && message('taught-highest-mode'),
       ),
-      evidenceAgainst: lines(
-        confidence >= 0.9 &&
-          `The mode was named with ${Math.round(confidence * 100)} % confidence.`,
-      ),
+      evidenceAgainst: lines(confidence >= 0.9 && message('named-with-confidence', { confidence })),
       check: GAS_CHECK,
     };
   },
@@ -56,7 +52,7 @@ const teachingConflict = (volts: number | null): boolean =>
 export const gasNotAsStated: ExplanationRule = {
   id: 'gas-not-as-stated',
   judge: ({ c, seen, wanted, intended, settings }) => {
-    if (seen !== 'globular' || c.story.lasting !== null) return null;
+    if (seen !== 'globular' || c.timeline.lasting !== null) return null;
     const missed = intended?.answer === 'disagrees' && wanted === 'spray';
     const clear = settings.answer === 'disagrees' && c.permittedAtPoint.spray === 'yes';
     const noGas = missed && c.setup.gas === null && c.permittedAtPoint.spray === 'possible';
@@ -64,11 +60,9 @@ export const gasNotAsStated: ExplanationRule = {
     const measured = c.point.voltageMeasured && c.point.currentMeasured;
     return {
       weight: clear ? (measured ? 0.74 : 0.45) : 0.45,
-      text: noGas
-        ? 'The gas is not stated; too much CO2 would keep the arc globular.'
-        : 'Volts and amperes permit spray, and the transfer is globular: the gas may hold more CO2 than stated, or not reach the arc.',
-      evidenceFor: lines(measured && 'Measured volts and amperes both lie in the spray region.'),
-      evidenceAgainst: lines(!measured && 'Volts or amperes are estimated, not measured.'),
+      what: message('gas-not-as-stated', { gasStated: !noGas }),
+      evidenceFor: lines(measured && message('measured-in-spray')),
+      evidenceAgainst: lines(!measured && message('point-estimated')),
       check: GAS_CHECK,
     };
   },

@@ -1,12 +1,12 @@
+import { type Made, message } from '../../../messages/index.js';
 import {
   currentForFeed,
   currentRangeForFeed,
   impliedStickOut,
-  rangeText,
   USUAL_STICK_OUT,
 } from '../../index.js';
 import { colder } from '../answers.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /** Longer than this nobody welds with solid wire: another cause has to be found, mm (common practice, no source). */
@@ -14,7 +14,7 @@ const LONGEST_MM = 36;
 
 /** How the measured current stands to what the feed should draw. */
 export interface CurrentShortfall {
-  expectedText: string;
+  expected: Made;
   measuredA: number;
   /** Stick-out that alone would explain it, mm. */
   impliedMm: number | null;
@@ -29,7 +29,7 @@ export function currentShortfall({
   setup,
   measuredA,
   feedCurrentA,
-}: Case): CurrentShortfall | null {
+}: Context): CurrentShortfall | null {
   const { wireDiameterMm, wireFeedMPerMin } = setup;
   if (measuredA === null || feedCurrentA === null || wireDiameterMm === null) return null;
   if (wireFeedMPerMin === null || measuredA >= feedCurrentA.min) return null;
@@ -42,7 +42,7 @@ export function currentShortfall({
     wireFeedMPerMin,
   );
   return {
-    expectedText: `${Math.round(measuredA)} A measured, ${rangeText(feedCurrentA, 0)} A expected for the feed`,
+    expected: message('current-for-feed', { measuredA, expectedA: feedCurrentA }),
     measuredA,
     impliedMm: impliedStickOut(wire, wireFeedMPerMin, measuredA),
     fitsNegative: negative !== null && measuredA >= negative.min && measuredA <= negative.max,
@@ -50,8 +50,7 @@ export function currentShortfall({
   };
 }
 
-const STICK_OUT_CHECK =
-  'Measure the wire between contact tip and work with the power off, and time the wire feed over a measured length.';
+const STICK_OUT_CHECK = message('check-stick-out');
 
 /** Long wire between tip and arc: the feed draws too little current. */
 export const longStickOut: ExplanationRule = {
@@ -63,15 +62,13 @@ export const longStickOut: ExplanationRule = {
       const plausible = implied !== null && implied <= LONGEST_MM;
       return {
         weight: plausible ? 0.82 : 0.35,
-        text: 'The current is low for the feed, as with a long stick-out.',
+        what: message('long-stick-out', { shown: 'by-current' }),
         evidenceFor: lines(
-          short.expectedText,
-          plausible && `A stick-out of about ${Math.round(implied)} mm would explain it.`,
+          short.expected,
+          plausible && message('stick-out-would-explain', { stickOutMm: implied }),
         ),
         evidenceAgainst: lines(
-          implied !== null &&
-            !plausible &&
-            `It would take ${Math.round(implied)} mm, longer than anyone welds with.`,
+          implied !== null && !plausible && message('stick-out-too-long', { stickOutMm: implied }),
         ),
         check: STICK_OUT_CHECK,
       };
@@ -82,16 +79,16 @@ export const longStickOut: ExplanationRule = {
     if (c.measuredA !== null || wanted === null || !colder(seen, wanted)) return null;
     return {
       weight: 0.25,
-      text: 'A long stick-out would lower current and arc voltage.',
+      what: message('long-stick-out', { shown: 'not' }),
       evidenceFor: [],
-      evidenceAgainst: ['No measured current shows it.'],
+      evidenceAgainst: [message('no-measured-current')],
       check: STICK_OUT_CHECK,
     };
   },
 };
 
 /** A stick-out stated long enough to bring the current below the transition, or just long. */
-function statedLong({ setup, bounds }: Case) {
+function statedLong({ setup, bounds }: Context) {
   const { stickOutMm, wireDiameterMm, wireFeedMPerMin, expectedMode } = setup;
   if (stickOutMm === null || stickOutMm <= USUAL_STICK_OUT.max) return null;
   const wire = {
@@ -108,13 +105,12 @@ function statedLong({ setup, bounds }: Case) {
     expectedMode === 'spray' && now !== null && usual !== null && now < needs && usual >= needs;
   return {
     weight: decides ? 0.85 : 0.5,
-    text: 'The stick-out is long, which lowers the current the feed draws.',
+    what: message('long-stick-out', { shown: 'as-stated' }),
     evidenceFor: lines(
-      `${stickOutMm} mm is stated; ${rangeText(USUAL_STICK_OUT)} mm is usual.`,
-      decides &&
-        `The feed draws about ${Math.round(now)} A so, and ${Math.round(usual)} A at 15 mm; spray begins near ${Math.round(needs)} A.`,
+      message('stick-out-stated', { stickOutMm, usualMm: USUAL_STICK_OUT }),
+      decides && message('feed-draws', { nowA: now, usualA: usual, usualMm: 15, sprayA: needs }),
     ),
-    evidenceAgainst: lines(now === null && 'Without feed and wire the current it costs is open.'),
+    evidenceAgainst: lines(now === null && message('feed-and-wire-unknown')),
   };
 }
 
@@ -129,18 +125,18 @@ export const wrongPolarity: ExplanationRule = {
     if (!(stated && trouble) && !far && short?.fitsNegative !== true) return null;
     return {
       weight: stated ? 0.88 : far ? 0.86 : 0.4,
-      text: 'The current is what electrode negative would draw; solid wire is run on electrode positive.',
+      what: message('wrong-polarity'),
       evidenceFor: lines(
-        stated && `Polarity is stated as ${polarity}.`,
-        short?.expectedText,
-        far && 'No usual stick-out explains so low a current.',
+        stated && message('polarity-stated', { polarity }),
+        short?.expected,
+        far && message('no-stick-out-explains'),
       ),
       evidenceAgainst: lines(
-        !stated && polarity === 'dcep' && 'Electrode positive is stated.',
-        short !== null && !far && 'A longer stick-out explains the current as well.',
-        short === null && 'No measured current shows it.',
+        !stated && polarity === 'dcep' && message('positive-stated'),
+        short !== null && !far && message('stick-out-explains-too'),
+        short === null && message('no-measured-current'),
       ),
-      check: 'With the power off, see which terminal the gun lead and the work lead are on.',
+      check: message('check-polarity'),
     };
   },
 };

@@ -1,4 +1,5 @@
-import { percent, SURE_ENOUGH } from '../answers.js';
+import { again, message } from '../../../messages/index.js';
+import { SURE_ENOUGH } from '../answers.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /** Doubts about the recording that touch this share of it weaken any claim. */
@@ -15,19 +16,18 @@ export const recordingCannotSupport: ExplanationRule = {
     if (!noMode && !weak && (flags.length === 0 || !trouble)) return null;
     return {
       weight: noMode ? 0.97 : weak ? 0.96 : 0.5 + 0.3 * worst,
-      text: 'The recording cannot carry the claim; look at the recording before the machine.',
+      what: message('recording-cannot-support'),
       evidenceFor: lines(
-        noMode && `The result is "${seen.status}".`,
-        seen.confidence !== null && weak && `Confidence is ${percent(seen.confidence)}.`,
-        ...flags.map((flag) => `${flag.message} (${percent(flag.share)} of the recording)`),
+        noMode && message('result-is', { status: seen.status }),
+        seen.confidence !== null &&
+          weak &&
+          message('confidence-is', { confidence: seen.confidence }),
+        ...flags.map((flag) =>
+          message('doubt-about-recording', { doubt: again(flag), shareOfRecording: flag.share }),
+        ),
       ),
-      evidenceAgainst: lines(
-        !noMode && !weak && 'The mode was named with fair confidence all the same.',
-      ),
-      check:
-        seen.kind === 'sound'
-          ? 'Record again from about half a metre with the phone’s voice processing off, without clipping, some ten seconds of steady welding; or take a voltage trace.'
-          : 'Record the voltage again, 10 000 samples a second or more, at the feeder, some ten seconds of steady welding.',
+      evidenceAgainst: lines(!noMode && !weak && message('mode-named-all-the-same')),
+      check: message('check-recording', { kind: seen.kind }),
     };
   },
 };

@@ -1,3 +1,4 @@
+import { message } from '../../../messages/index.js';
 import { colder } from '../answers.js';
 import { type ExplanationRule, lines } from './finding.js';
 
@@ -5,7 +6,7 @@ import { type ExplanationRule, lines } from './finding.js';
 export const shieldingLost: ExplanationRule = {
   id: 'shielding-lost',
   judge: ({ c }) => {
-    const { lasting } = c.story;
+    const { lasting } = c.timeline;
     if (lasting === null) return null;
     const { from, to, atS } = lasting;
     const good = from === c.setup.expectedMode || c.permitted[from] !== 'no';
@@ -14,17 +15,16 @@ export const shieldingLost: ExplanationRule = {
     const disputed = c.permittedAtPoint[to] === 'possible' && c.point.voltageMeasured;
     return {
       weight: disputed ? 0.66 : 0.88,
-      text: `The mode changed for good from ${from} to ${to} at ${atS.toFixed(1)} s with the settings untouched, as when shielding gas is lost.`,
+      what: message('shielding-lost', { from, to, atS }),
       evidenceFor: lines(
-        `One lasting change at ${atS.toFixed(1)} s.`,
-        c.permittedAtPoint[to] === 'no' && `The settings do not permit ${to}.`,
+        message('lasting-change', { atS }),
+        c.permittedAtPoint[to] === 'no' && message('setup-forbids-mode', { mode: to }),
       ),
       evidenceAgainst: lines(
-        disputed && `The settings lie where ${to} is possible with good gas as well.`,
-        'A change of torch distance or of feed at that moment would look alike.',
+        disputed && message('possible-with-good-gas', { mode: to }),
+        message('torch-or-feed-alike'),
       ),
-      check:
-        'Look at the cylinder gauge and flow meter, the hose, the nozzle (spatter) and draughts; look at the bead from that place on for pores.',
+      check: message('check-shielding'),
     };
   },
 };

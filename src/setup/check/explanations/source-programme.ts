@@ -1,7 +1,7 @@
+import { message } from '../../../messages/index.js';
 import { type ExplanationRule, lines } from './finding.js';
 
-const PROGRAMME_CHECK =
-  'Read the process and programme shown on the source’s panel or in the robot job.';
+const PROGRAMME_CHECK = message('check-programme');
 
 /** The source pulses where constant voltage was meant. */
 export const pulsedProgrammeRunning: ExplanationRule = {
@@ -16,12 +16,12 @@ export const pulsedProgrammeRunning: ExplanationRule = {
     const shown = c.seen.sourceProgramme === 'pulsed';
     return {
       weight: shown ? 0.96 : 0.8,
-      text: 'A pulsed programme seems to run where constant voltage was meant.',
+      what: message('pulsed-programme-running'),
       evidenceFor: lines(
-        shown && 'The recording shows a pulsed programme.',
-        rate !== null && `Pulses at ${rate.toFixed(1)} a second.`,
+        shown && message('programme-shown', { programme: 'pulsed' }),
+        rate !== null && message('pulses-a-second', { rateHz: rate }),
       ),
-      evidenceAgainst: lines(!shown && 'The source’s programme itself could not be told.'),
+      evidenceAgainst: lines(!shown && message('programme-not-told', { whose: 'source' })),
       check: PROGRAMME_CHECK,
     };
   },
@@ -37,13 +37,13 @@ export const pulsedProgrammeMissing: ExplanationRule = {
     if (programme === 'pulsed' || programme === 'controlled-dip') return null;
     return {
       weight: programme === 'steady' ? 0.92 : 0.6,
-      text: 'A pulsed programme was meant, and the source seems to run without it.',
+      what: message('pulsed-programme-missing'),
       evidenceFor: lines(
-        programme === 'steady' && 'The recording shows a steady source.',
-        `${seen} was seen.`,
+        programme === 'steady' && message('programme-shown', { programme }),
+        message('mode-was-seen', { mode: seen }),
       ),
       evidenceAgainst: lines(
-        programme === 'unknown' && 'The source’s programme could not be told from this recording.',
+        programme === 'unknown' && message('programme-not-told', { whose: 'recording' }),
       ),
       check: PROGRAMME_CHECK,
     };
@@ -58,8 +58,8 @@ export const controlledDipRunning: ExplanationRule = {
     if (wanted === null || wanted === 'short-circuit') return null;
     return {
       weight: 0.93,
-      text: 'The source runs a programme that controls each short circuit, where another mode was meant.',
-      evidenceFor: ['The recording shows a controlled-dip programme.'],
+      what: message('controlled-dip-running'),
+      evidenceFor: [message('programme-shown', { programme: 'controlled-dip' })],
       evidenceAgainst: [],
       check: PROGRAMME_CHECK,
     };

@@ -1,5 +1,6 @@
 import type { Mode } from '../../../core/index.js';
-import { boundaryText, rangeText } from '../../index.js';
+import { message, said } from '../../../messages/index.js';
+import { sayBoundary } from '../../index.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 const STEADY_MODES: readonly Mode[] = ['short-circuit', 'globular', 'spray'];
@@ -17,19 +18,20 @@ export const transitionZone: ExplanationRule = {
     const other = wanted !== null && wanted !== seen ? wanted : open.find((one) => one !== seen);
     if (!open.includes(seen) || other === undefined || !open.includes(other)) return null;
     const alternates =
-      c.story.lasting === null && (c.seen.mode === 'mixed' || c.story.changes >= 3);
+      c.timeline.lasting === null && (c.seen.mode === 'mixed' || c.timeline.changes >= 3);
     return {
       weight: alternates ? 0.9 : 0.73,
-      text: `The working point lies where ${open.join(' and ')} meet and the sources disagree; either may come without any change of settings.`,
+      what: message('transition-zone', { open }),
       evidenceFor: lines(
-        `${rangeText(voltageV)} V at the feeder`,
-        currentA !== null && `${rangeText(currentA, 0)} A`,
-        ...open.map((mode) => `${mode}: ${boundaryText(mode, c.bounds)}`),
-        alternates && 'The run itself changes between modes.',
+        message('point-voltage', { feederV: voltageV }),
+        currentA !== null && message('point-current', { currentA }),
+        ...open.map((mode) =>
+          message('mode-lies', { mode, where: said(sayBoundary(mode, c.bounds)) }),
+        ),
+        alternates && message('run-changes-modes'),
       ),
-      evidenceAgainst: lines(!alternates && 'The run stays in one mode.'),
-      check:
-        'Note volts at the feeder and amperes while welding, and see how close the qualified procedure lets you come to this zone.',
+      evidenceAgainst: lines(!alternates && message('run-keeps-mode')),
+      check: message('check-zone'),
     };
   },
 };

@@ -1,12 +1,13 @@
-import { permits } from '../../index.js';
-import type { Case } from '../case.js';
-import { lossText } from '../losses.js';
+import { message } from '../../../messages/index.js';
+import { CABLE_DROP, permits } from '../../index.js';
+import type { Context } from '../context.js';
+import { sayLoss } from '../losses.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /** Volts above the usual loss that two honest meters don't make: own choice, and so are 1 V and 4 V per 100 A below. */
 const CLEAR_EXCESS_V = 0.7;
 
-const worst = (c: Case, pick: (loss: Case['losses'][number]) => boolean) =>
+const worst = (c: Context, pick: (loss: Context['losses'][number]) => boolean) =>
   c.losses.filter(pick).sort((a, b) => b.excessV - a.excessV)[0];
 
 /** Leads, joints, ground or gun take more volts than they should. */
@@ -19,14 +20,14 @@ export const leadLoss: ExplanationRule = {
     if (loss === undefined) return null;
     return {
       weight: direct === undefined ? 0.84 : 0.93,
-      text: 'More voltage is lost between source and arc than leads and joints should take.',
-      evidenceFor: [lossText(loss)],
+      what: message('lead-loss'),
+      evidenceFor: [sayLoss(loss)],
       evidenceAgainst: lines(
-        direct === undefined && 'The volts at the source’s terminals are not known: it may droop.',
-        c.setup.cableLengthM === null && 'The cable length is not stated; 12.5 m was taken.',
+        direct === undefined && message('terminal-volts-unknown'),
+        c.setup.cableLengthM === null &&
+          message('cable-length-taken', { lengthM: CABLE_DROP.lengthM }),
       ),
-      check:
-        'While welding, measure the volts at the source and at the feeder; feel for warm joints afterwards, with the power off. Look at the ground clamp, lead connections, gun cable and contact tip.',
+      check: message('check-leads'),
     };
   },
 };
@@ -45,18 +46,14 @@ export const droopingSupply: ExplanationRule = {
     }
     return {
       weight: atSource !== undefined ? 0.94 : steep ? 0.83 : 0.6,
-      text: 'The source droops: its terminals stand well below the set voltage under load.',
+      what: message('drooping-supply'),
       evidenceFor: lines(
-        atSource && lossText(atSource),
-        steep &&
-          `A slope of ${slope} V per 100 A is stated; up to 3 is common practice for this process.`,
-        atSource === undefined && !steep && whole && lossText(whole),
+        atSource && sayLoss(atSource),
+        steep && message('slope-stated', { slopeVPer100A: slope, usualVPer100A: 3 }),
+        atSource === undefined && !steep && whole && sayLoss(whole),
       ),
-      evidenceAgainst: lines(
-        atSource === undefined && 'The volts at the source’s terminals were not measured.',
-      ),
-      check:
-        'Measure the volts at the source’s own terminals while welding, and see that it runs constant voltage, with all mains phases present.',
+      evidenceAgainst: lines(atSource === undefined && message('terminal-volts-not-measured')),
+      check: message('check-source-terminals'),
     };
   },
 };
@@ -73,11 +70,10 @@ export const normalDrop: ExplanationRule = {
     if (dial[target] === 'no' || c.permittedAtPoint[target] !== 'no') return null;
     return {
       weight: 0.86,
-      text: `The set voltage would suit ${target}, but after the usual losses the arc gets less.`,
-      evidenceFor: [lossText(loss)],
+      what: message('normal-drop', { wanted: target }),
+      evidenceFor: [sayLoss(loss)],
       evidenceAgainst: [],
-      check:
-        'Take the voltage measured at the feeder, not the dial, as the one to hold against the qualified procedure.',
+      check: message('check-measured-not-dial'),
     };
   },
 };

@@ -1,6 +1,7 @@
 import type { Mode } from '../../../core/index.js';
+import { type Made, message } from '../../../messages/index.js';
 import { middle, type Range } from '../../index.js';
-import type { Case } from '../case.js';
+import type { Context } from '../context.js';
 import { type Diagnosis, type ExplanationRule, type Finding, lines } from './finding.js';
 
 /** The settings themselves lie outside the wanted mode, or are not those the machine ran at. */
@@ -16,22 +17,21 @@ function notForWanted({ c, intended, seen, wanted }: Diagnosis): Finding | null 
   if (gaps.length === 0) return null;
   return {
     weight: 0.8,
-    text: `The settings suit ${seen}, not ${wanted}.`,
+    what: message('wrong-setting', { how: 'suits-another', seen, wanted }),
     evidenceFor: gaps,
     evidenceAgainst: lines(
-      !c.point.voltageMeasured && c.point.voltageV !== null && 'No measured voltage backs this.',
+      !c.point.voltageMeasured && c.point.voltageV !== null && message('no-measured-backing'),
     ),
-    check:
-      'Read the voltage at the feeder and time the wire feed, and hold both against the qualified procedure.',
+    check: message('check-settings-for-wanted'),
   };
 }
 
 /** What is missing for a mode, in volts and amperes. */
-function gapsTo(wanted: Mode, { judged, bounds }: Case): string[] {
+function gapsTo(wanted: Mode, { judged, bounds }: Context): Made[] {
   const { voltageV, currentA } = judged;
   const { dipTopV, sprayFloorV, transition } = bounds;
-  const above = (limit: number): string | false => over(voltageV, limit);
-  const below = (limit: number): string | false => under(voltageV, limit);
+  const above = (limit: number): Made | false => over(voltageV, limit);
+  const below = (limit: number): Made | false => under(voltageV, limit);
   if (wanted === 'short-circuit') return lines(above(dipTopV.max));
   if (wanted === 'globular') return lines(below(dipTopV.min), above(sprayFloorV.max));
   if (bounds.spray === 'no' || wanted === 'pulsed-spray') return [];
@@ -40,18 +40,20 @@ function gapsTo(wanted: Mode, { judged, bounds }: Case): string[] {
   return lines(
     below(sprayFloorV.min),
     lack > 0 &&
-      `${Math.round(middle(currentA!))} A is at least ${Math.round(lack)} A below the transition current.`,
+      message('current-below-transition', { currentA: middle(currentA!), missingA: lack }),
   );
 }
 
-function over(volts: Range | null, limit: number): string | false {
-  if (volts === null || volts.min <= limit) return false;
-  return `${middle(volts).toFixed(1)} V is ${(middle(volts) - limit).toFixed(1)} V above ${limit} V, where the mode ends.`;
+function over(volts: Range | null, limitV: number): Made | false {
+  if (volts === null || volts.min <= limitV) return false;
+  const centre = middle(volts);
+  return message('volts-above-limit', { volts: centre, aboveV: centre - limitV, limitV });
 }
 
-function under(volts: Range | null, limit: number): string | false {
-  if (volts === null || volts.max >= limit) return false;
-  return `${middle(volts).toFixed(1)} V is ${(limit - middle(volts)).toFixed(1)} V below ${limit} V, where the mode begins.`;
+function under(volts: Range | null, limitV: number): Made | false {
+  if (volts === null || volts.max >= limitV) return false;
+  const centre = middle(volts);
+  return message('volts-below-limit', { volts: centre, belowV: limitV - centre, limitV });
 }
 
 function notAsStated({ c, settings }: Diagnosis): Finding | null {
@@ -60,14 +62,14 @@ function notAsStated({ c, settings }: Diagnosis): Finding | null {
   if (c.bounds.spray === 'no' && c.modes.includes('spray')) return null;
   return {
     weight: high ? 0.72 : c.point.voltageMeasured ? 0.35 : 0.5,
-    text: 'The machine may not have run at the settings stated.',
+    what: message('wrong-setting', { how: 'not-as-stated' }),
     evidenceFor: lines(
-      high && 'The measured voltage stands above the set one.',
-      !c.point.voltageMeasured && 'No measured voltage confirms the set one.',
+      high && message('measured-above-set'),
+      !c.point.voltageMeasured && message('no-measured-confirming'),
     ),
     evidenceAgainst: lines(
-      c.point.voltageMeasured && !c.voltageAstray && 'The measured voltage fits the set one.',
+      c.point.voltageMeasured && !c.voltageAstray && message('measured-fits-set'),
     ),
-    check: 'Read the dial, the voltage at the feeder and the wire feed again, at the machine.',
+    check: message('check-settings-again'),
   };
 }

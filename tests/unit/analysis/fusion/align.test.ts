@@ -107,9 +107,9 @@ describe('align', () => {
   // Lags are told to 1.5 ms here, 80 ppm over 20 s. Rejects a drift of the wrong sign or scale.
   it('tells the drift of clocks over twenty seconds, and none over two', () => {
     expect(align(soundCells(ONE.sound), TRACE, { sharedClock: false }).driftPpm).toBeNull();
-    const cells = soundCells(ONE.sound);
+    const bins = soundCells(ONE.sound);
     const times = 9;
-    const sound = repeat(cells, times);
+    const sound = repeat(bins, times);
     const trace = repeat(TRACE, times);
     const fast = sound.map((_, i) => sound[Math.round(i / 1.0001)]!);
     const { found, driftPpm } = align(fast, trace, { sharedClock: true });
@@ -120,8 +120,8 @@ describe('align', () => {
 });
 
 /** Different runs one after the other would be slow to simulate; a repeated one is told apart by the short lag range. */
-function repeat(cells: Float32Array, times: number): Float32Array {
-  const all = new Float32Array(cells.length * times);
-  for (let i = 0; i < times; i++) all.set(cells, i * cells.length);
+function repeat(bins: Float32Array, times: number): Float32Array {
+  const all = new Float32Array(bins.length * times);
+  for (let i = 0; i < times; i++) all.set(bins, i * bins.length);
   return all;
 }

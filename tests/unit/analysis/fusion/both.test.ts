@@ -8,7 +8,7 @@ import type { Recording } from '../../../../src/recording/index.js';
 import { parseSetup } from '../../../../src/setup/index.js';
 import { shippedRecording } from '../../../support/judge.js';
 
-const MODELS = join(import.meta.dirname, '../../../src/model/shipped');
+const MODELS = join(import.meta.dirname, '../../../../src/model/shipped');
 const load = async (name: string): Promise<unknown> =>
   JSON.parse(readFileSync(join(MODELS, `${name}.json`), 'utf8'));
 

@@ -5,7 +5,7 @@ import { concat } from '../../../../src/dsp/index.js';
 import { normalised } from '../../../../src/lab/simulate/noise/noise-tools.js';
 import { demoTrace, liveStream } from '../../../support/live-trace.js';
 
-/** Two steady stretches of 3 s without a pause between them. */
+/** Two steady arc intervals of 3 s without a pause between them. */
 async function changing(from: Mode, to: Mode, suffix: string): Promise<LiveEvent[]> {
   const traces = await Promise.all([demoTrace(`${from}.${suffix}`), demoTrace(`${to}.${suffix}`)]);
   const { format } = traces[0]!;

@@ -3,14 +3,14 @@ import { join } from 'node:path';
 import { Readable } from 'node:stream';
 import { describe, expect, it } from 'vitest';
 import { defaultSettings } from '../../../../src/analysis/index.js';
-import { cutStretches } from '../../../../src/apps/label/clip-cut.js';
+import { cutParts } from '../../../../src/apps/label/clip-cut.js';
 import { fileHash, fileKey } from '../../../../src/apps/label/file-key.js';
 import { labelInputs } from '../../../../src/apps/label/inputs.js';
 import { readLabelOptions } from '../../../../src/apps/label/label-options.js';
 import { createLabelProgress, progressText } from '../../../../src/apps/label/label-progress.js';
 import { OwnFiles } from '../../../../src/apps/label/own-files.js';
 import { planFingerprint } from '../../../../src/apps/label/plan.js';
-import { stillHolds } from '../../../../src/apps/label/reuse.js';
+import { isReusable } from '../../../../src/apps/label/reuse.js';
 import { parseShard, shardOf } from '../../../../src/apps/label/shard.js';
 import { listedInputs } from '../../../../src/apps/label/stdin-list.js';
 import { trackName } from '../../../../src/apps/label/tracks.js';
@@ -103,9 +103,9 @@ describe('stillHolds', () => {
   it('holds for an unchanged file and for one that was only touched', async () => {
     const path = join(scratch({ a: 'one' }), 'a');
     const earlier = await remembered(path);
-    expect(await stillHolds(earlier, task(path), plan)).toBe(true);
+    expect(await isReusable(earlier, task(path), plan)).toBe(true);
     utimesSync(path, 1, 1);
-    expect(await stillHolds(earlier, task(path), plan)).toBe(true);
+    expect(await isReusable(earlier, task(path), plan)).toBe(true);
   });
 
   it('sees a change that keeps size and time of modification', async () => {
@@ -115,7 +115,7 @@ describe('stillHolds', () => {
     const earlier = await remembered(path);
     writeFileSync(path, 'two');
     utimesSync(path, 1000, 1000);
-    expect(await stillHolds(earlier, task(path), plan)).toBe(false);
+    expect(await isReusable(earlier, task(path), plan)).toBe(false);
   });
 
   it.each([
@@ -125,15 +125,15 @@ describe('stillHolds', () => {
     ['a file that was passed over in a folder and is now named', { status: 'skipped' }],
   ])('does not hold for %s', async (_, changes) => {
     const path = join(scratch({ a: 'one' }), 'a');
-    expect(await stillHolds(await remembered(path, changes), task(path), plan)).toBe(false);
+    expect(await isReusable(await remembered(path, changes), task(path), plan)).toBe(false);
   });
 
   it('needs the windows where they are wanted', async () => {
     const path = join(scratch({ a: 'one' }), 'a');
     const wanted = { ...plan, windows: true };
-    expect(await stillHolds(await remembered(path), task(path), wanted)).toBe(false);
+    expect(await isReusable(await remembered(path), task(path), wanted)).toBe(false);
     const with_ = await remembered(path, { hasWindows: true });
-    expect(await stillHolds(with_, task(path), wanted)).toBe(true);
+    expect(await isReusable(with_, task(path), wanted)).toBe(true);
   });
 
   it('names a plan by everything but the kind of table', () => {
@@ -193,7 +193,7 @@ describe('progress', () => {
   });
 });
 
-describe('cutStretches', () => {
+describe('cutParts', () => {
   it('cuts the samples of each stretch across blocks, and what there is of one beyond the end', async () => {
     const blocks = async function* () {
       for (let start = 0; start < 100; start += 30) {
@@ -212,7 +212,7 @@ describe('cutStretches', () => {
       notes: [],
       blocks,
     };
-    const wavs = await cutStretches(recording, [
+    const wavs = await cutParts(recording, [
       { startS: 2.5, endS: 6.5 },
       { startS: 9, endS: 12 },
       { startS: 11, endS: 12 },

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { laneFor, type PipelineEvent } from '../../../../src/analysis/index.js';
+import { extractorFor, type PipelineEvent } from '../../../../src/analysis/index.js';
 import { LiveMeter } from '../../../../src/apps/page/worker/live-meter.js';
 import { MODES } from '../../../../src/core/index.js';
 
@@ -17,10 +17,10 @@ const surely = (name: (typeof MODES)[number]) =>
 /** A half second that ends at `endS`, taken for spray. */
 function half(endS: number, arcScore = 4): PipelineEvent {
   const probabilities = surely('spray');
-  return { type: 'newest', startS: endS - 0.512, endS, arcScore, probabilities };
+  return { type: 'short-window', startS: endS - 0.512, endS, arcScore, probabilities };
 }
 
-const meter = () => new LiveMeter(RATE_HZ, laneFor(format, true));
+const meter = () => new LiveMeter(RATE_HZ, extractorFor(format, true));
 
 // Rejects a meter that waits for whole windows, which only come a second after the start.
 test('names a mode from half seconds alone, and says when it has settled', () => {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../src/core/index.js';
-import { createElectricalLane } from '../../../../src/features/electrical/index.js';
+import { createElectricalExtractor } from '../../../../src/features/electrical/index.js';
 import { dips, runLane, trace } from './traces.js';
 
 describe('the electrical lane', () => {
   it('refuses what no lane can be made of, naming the value', () => {
     const make = (options: object) => () =>
-      createElectricalLane({
+      createElectricalExtractor({
         sampleRateHz: 10_000,
         hasVoltage: true,
         hasCurrent: false,
@@ -60,12 +60,12 @@ describe('the electrical lane', () => {
   });
 
   it('has no absolute voltage among its features, and marks absent ones NaN', () => {
-    const { column, lane } = runLane(
+    const { column, extractor } = runLane(
       10_000,
       dips({ seconds: 2, rateHz: 10_000, periodS: 0.0125, shortS: 0.002, noiseV: 0.3 }),
     );
     expect(
-      lane.featureSet.features.map((f) => f.id).filter((id) => /mean|arcVoltage/i.test(id)),
+      extractor.featureSet.features.map((f) => f.id).filter((id) => /mean|arcVoltage/i.test(id)),
     ).toEqual([]);
     expect(column('pulseDutyShare').every(Number.isNaN)).toBe(true);
   });
@@ -124,8 +124,8 @@ describe('the electrical lane', () => {
   it('works from current alone', () => {
     const random = createRandom(2);
     const current = trace(3, 5000, (t) => 150 + 100 * ((t * 57) % 1) + random.normal(0, 2));
-    const { lane, windows, column } = runLane(5000, null, current);
-    expect(lane.featureSet.id).toBe('current');
+    const { extractor, windows, column } = runLane(5000, null, current);
+    expect(extractor.featureSet.id).toBe('current');
     expect(windows.length).toBeGreaterThan(8);
     // A saw of 57 Hz has all multiples; the line may be a low one (octave errors are the rule), but no other rate.
     for (const hz of column('currentLineHz')) {

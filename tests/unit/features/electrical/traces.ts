@@ -1,6 +1,6 @@
 import { createRandom } from '../../../../src/core/index.js';
-import { createElectricalLane } from '../../../../src/features/electrical/index.js';
-import type { LaneEvent } from '../../../../src/features/vector.js';
+import { createElectricalExtractor } from '../../../../src/features/electrical/index.js';
+import type { ExtractorEvent } from '../../../../src/features/vector.js';
 
 /** Samples of a function of time in seconds. */
 export function trace(
@@ -33,19 +33,19 @@ export function dips(p: {
   });
 }
 
-/** Everything a lane says about a trace pushed in one go. */
+/** Everything a feature extractor says about a trace pushed in one go. */
 export function runLane(rateHz: number, voltage: Float64Array | null, current?: Float64Array) {
-  const lane = createElectricalLane({
+  const extractor = createElectricalExtractor({
     sampleRateHz: rateHz,
     hasVoltage: voltage !== null,
     hasCurrent: current !== undefined,
   });
   const channels = [voltage, current].filter((channel) => channel != null);
-  const events: LaneEvent[] = [...lane.push(channels), ...lane.flush()];
+  const events: ExtractorEvent[] = [...extractor.push(channels), ...extractor.flush()];
   const windows = events.flatMap((event) => (event.type === 'window' ? [event.window] : []));
   const column = (id: string) => {
-    const at = lane.featureSet.features.findIndex((feature) => feature.id === id);
+    const at = extractor.featureSet.features.findIndex((feature) => feature.id === id);
     return windows.map((window) => window.values[at]!);
   };
-  return { lane, events, windows, column, summary: lane.summary() };
+  return { extractor, events, windows, column, summary: extractor.summary() };
 }

@@ -64,7 +64,7 @@ describe('ModeFilter', () => {
   });
 
   it('starts anew after a flush', () => {
-    // Rejects a filter that carries the mode of the last stretch into the next.
+    // Rejects a filter that carries the mode of the last arc interval into the next.
     const filter = new ModeFilter(OPTIONS);
     const sure = Float64Array.of(0.997, 0.001, 0.001, 0.001);
     for (let i = 0; i < 8; i++) filter.push(i, i + 1, sure);
@@ -91,7 +91,7 @@ describe('SegmentBuilder', () => {
   });
 
   it('puts a change half way between the middles of the two windows', () => {
-    // Windows [0, 1) and [1, 2) have middles 0.5 and 1.5: the change is at 1. The edges of the stretch
+    // Windows [0, 1) and [1, 2) have middles 0.5 and 1.5: the change is at 1. The edges of the arc interval
     // (0.1 and 2.3) go to the first and last. Rejects ends at window edges, which leave gaps or overlap.
     const builder = new SegmentBuilder(0.1);
     builder.push(belief(0, 0, 0.9));
@@ -120,7 +120,7 @@ describe('SegmentBuilder', () => {
   });
 
   it('tiles any stretch without gap or overlap', () => {
-    // 200 drawn stretches, some ending before the last window does.
+    // 200 drawn arc intervals, some ending before the last window does.
     const random = createRandom('stretches');
     for (let run = 0; run < 200; run++) {
       const startS = random.uniform(0, 2);

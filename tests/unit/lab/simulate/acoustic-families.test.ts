@@ -23,8 +23,8 @@ describe('families of sound', () => {
 
   it('keep voices and swells for the families that have them, and lossy files for the coded chain', () => {
     const random = () => createRandom('one');
-    expect(drawAcoustics(random(), { family: 'voiced' }).voices).not.toBeNull();
-    expect(drawAcoustics(random(), { family: 'unbalanced' }).voices).toBeNull();
+    expect(drawAcoustics(random(), { family: 'voiced' }).eventSounds).not.toBeNull();
+    expect(drawAcoustics(random(), { family: 'unbalanced' }).eventSounds).toBeNull();
     expect(drawAcoustics(random(), { family: 'textured' }).swells).not.toBeNull();
     expect(drawAcoustics(random(), { family: 'monopole' }).swells).toBeNull();
     expect(drawChain(random(), { family: 'coded' }).lossy).not.toBeNull();

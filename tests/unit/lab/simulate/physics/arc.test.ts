@@ -30,7 +30,7 @@ describe('simulateArc', () => {
   });
 
   it.each(ELECTRICAL_FAMILIES)('family %s balances the wire to within one percent', (family) => {
-    // Conservation of mass, computed from the events and not from the ledger's own sums:
+    // Conservation of mass, computed from the events and not from the balance's own sums:
     // wire fed = metal that crossed + what hangs + growth of the extension.
     for (const mode of MODES) {
       const scenario = {
@@ -39,7 +39,7 @@ describe('simulateArc', () => {
         openEnd: false,
       };
       const run = simulateArc(scenario);
-      const { fedMm3, extensionMm3, hangingLiquidMm3 } = run.ledger;
+      const { fedMm3, extensionMm3, hangingLiquidMm3 } = run.balance;
       const drops = run.truth.drops.reduce((sum, d) => sum + (Math.PI / 6) * d.diameterMm ** 3, 0);
       const shorts = run.truth.shorts.reduce((sum, s) => sum + s.transferredMm3, 0);
       // Liquid to solid density from memory of Lancaster, as in the simulator's table.
@@ -59,7 +59,7 @@ describe('simulateArc', () => {
     if (scenario.source.kind !== 'constant-voltage') throw new Error('choose another seed');
     scenario.source.riseLimitAPerS = Number.POSITIVE_INFINITY;
     scenario.source.maxA = 5000;
-    const { sourceJ, slopeJ, chokeJ, loadJ } = simulateArc({ ...scenario, openEnd: true }).ledger;
+    const { sourceJ, slopeJ, chokeJ, loadJ } = simulateArc({ ...scenario, openEnd: true }).balance;
     expect(loadJ).toBeGreaterThan(500);
     expect(Math.abs(sourceJ - slopeJ - chokeJ - loadJ)).toBeLessThan(0.01 * sourceJ);
   });

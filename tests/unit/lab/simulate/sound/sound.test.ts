@@ -36,7 +36,7 @@ function runWith(power: (t: number) => number, seconds: number): ArcRun {
       sourceProgramme: 'steady',
       unambiguous: false,
     },
-    ledger: {
+    balance: {
       fedMm3: 0,
       meltedMm3: 0,
       extensionMm3: 0,
@@ -86,7 +86,7 @@ const bare: AcousticScenario = {
   clickPa: 0,
   feederPa: 0,
   feederHz: 100,
-  voices: null,
+  eventSounds: null,
 };
 
 describe('simulateSound', () => {

@@ -7,7 +7,7 @@ import {
   RERECORDED,
 } from '../../../../../src/lab/train/data/labelled-run.js';
 import { rerecord } from '../../../../../src/lab/train/data/make-non-arcs.js';
-import { foldsOf } from '../../../../../src/lab/train/fit/fit-gate.js';
+import { foldsOf } from '../../../../../src/lab/train/fit/fit-arc-classifier.js';
 import {
   packReference,
   SHIPPED_RECIPE,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../../src/core/index.js';
 import { fitNovelty, inverseCholesky } from '../../../../../src/lab/train/fit/fit-novelty.js';
 import type { Rows } from '../../../../../src/lab/train/fit/rows.js';
-import { spreadOf } from '../../../../../src/lab/train/fit/spread.js';
+import { centreAndWidth } from '../../../../../src/lab/train/fit/spread.js';
 import { noveltyDistance } from '../../../../../src/model/index.js';
 
 function cloud(count: number): Rows {
@@ -74,12 +74,12 @@ describe('fitNovelty', () => {
   });
 });
 
-describe('spreadOf', () => {
+describe('centreAndWidth', () => {
   it('takes the median, and half the width from the 16th to the 84th percentile', () => {
     // 0…100: median 50, percentiles 16 and 84 (type 7 on 101 points are exact), half of 68 is 34.
     const rows = Array.from({ length: 101 }, (_, i) => Float64Array.of(i, 7, Number.NaN));
-    const { mean, deviation } = spreadOf(rows);
-    expect(mean).toEqual([50, 7, 0]);
+    const { centre, deviation } = centreAndWidth(rows);
+    expect(centre).toEqual([50, 7, 0]);
     // A constant, and a feature never shown, get the floor and divide nothing by 0.
     expect(deviation).toEqual([34, 0.001, 0.001]);
   });

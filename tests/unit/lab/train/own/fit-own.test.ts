@@ -5,12 +5,8 @@ import { readLabelRows, truthRuns } from '../../../../../src/lab/evaluate/labels
 import type { LabelledRun } from '../../../../../src/lab/train/data/labelled-run.js';
 import { BOOST_DEFAULTS } from '../../../../../src/lab/train/fit/boost.js';
 import { checkEnough, fitOwn, foldsOf, ownRuns } from '../../../../../src/lab/train/index.js';
-import {
-  Classifier,
-  parseModel,
-  RunVector,
-  WindowOpinions,
-} from '../../../../../src/model/index.js';
+import { Classifier, RunVector, WindowOpinions } from '../../../../../src/model/index.js';
+import { parseModel } from '../../../../../src/model/parse/index.js';
 import { codeOf } from '../../../../support/code-of.js';
 import { TINY_SET, tinyModel } from '../../../../support/tiny-model.js';
 

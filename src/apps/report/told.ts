@@ -1,8 +1,0 @@
-import { escapeHtml } from './escape.js';
-import type { PictureWords, Told } from './words.js';
-
-/** A text for a page, marked with its language where that is not the language of the words around it. */
-export function toldHtml({ text, lang }: Told, words: PictureWords): string {
-  const safe = escapeHtml(text);
-  return lang === words.lang ? safe : `<span lang="${escapeHtml(lang)}">${safe}</span>`;
-}

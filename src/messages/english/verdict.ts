@@ -1,0 +1,22 @@
+import type { VerdictParams } from '../rooms/verdict.js';
+import type { CatalogueOf } from '../writer.js';
+
+export const VERDICT: CatalogueOf<VerdictParams> = {
+  'no-arc-shown': () => 'Nothing in the recording shows a burning arc.',
+  'may-be-an-arc': ({ probability }, write) =>
+    `It may be an arc (${write.percent(probability)}), but rain, fire, engines or tools can sound like this; no mode is named.`,
+  'arc-too-short': () => 'The arc is too short to be judged.',
+  'arc-unlike-model': () => 'The arc is unlike anything the model was fitted on; no mode is named.',
+  'faint-even-beat': () =>
+    'The sound beats evenly but faintly: a pulsed current or a dip controlled by the source; sound alone cannot tell which. Log the voltage to know.',
+  'modes-mixed': ({ modes }, write) =>
+    `The run mixes ${write.and(modes.map(({ mode, shareOfTime }) => `${write.mode(mode)} (${write.percent(shareOfTime)})`))}.`,
+  'mode-not-sure': ({ mode, probability }, write) =>
+    `The likeliest mode, ${write.mode(mode)}, reaches only ${write.percent(probability)}.`,
+  'run-against-moments': ({ run, moments }, write) =>
+    `The run as a whole looks like ${write.mode(run)}, but most moments like ${write.mode(moments)}.`,
+  'mode-held': ({ mode, shareOfTime }, write) =>
+    `${write.mode(mode)} over ${write.percent(shareOfTime)} of the judged arc time.`,
+  'mode-implausible': ({ why }, write) => `No mode is named. ${write.say(why)}`,
+  'input-failed': ({ text }) => text,
+};

@@ -1,0 +1,48 @@
+import type { MessageCode, MessageParams } from './params.js';
+import type { Message } from './terms.js';
+import type { CatalogueOf, Words, Writer } from './writer.js';
+
+/** Every sentence of a language. */
+export type Catalogue = CatalogueOf<MessageParams>;
+
+/** A language: its sentences and how it writes what stands in them. */
+export interface Language {
+  catalogue: Catalogue;
+  write: Writer;
+}
+
+/** Puts a language together, so that a sentence can hold another one. */
+export function language(words: Words, catalogue: Catalogue): Language {
+  const made: Language = {
+    catalogue,
+    write: { ...words, say: (inner) => say(inner, made) },
+  };
+  return made;
+}
+
+/** A sentence in a language. */
+export function say({ code, params }: Message, { catalogue, write }: Language): string {
+  const sentence = catalogue[code as MessageCode] as (
+    params: Message['params'],
+    write: Writer,
+  ) => string;
+  return sentence(params, write);
+}
+
+/**
+ * A sentence of a document in a language; null where the document holds no params (version 1.0), a code
+ * that this version does not know, or params that do not go with it. Its English text then has to do.
+ */
+export function retell(
+  entry: { code?: string | undefined; params?: Record<string, unknown> | undefined },
+  into: Language,
+): string | null {
+  const { code, params } = entry;
+  if (code === undefined || params === undefined || !Object.hasOwn(into.catalogue, code))
+    return null;
+  try {
+    return say({ code, params }, into);
+  } catch {
+    return null;
+  }
+}
