@@ -79,7 +79,7 @@ async function openParts(options: WatchOptions): Promise<Parts> {
   const folder = welds === undefined ? undefined : await openWeldFolder(welds, say);
   const mqtt =
     options.mqtt && (await (await import('./mqtt/publisher.js')).openMqtt(options.mqtt, say));
-  const command = onAlarm && new AlarmCommand(onAlarm, say);
+  const command = onAlarm && new AlarmCommand(onAlarm, say, options.alarmAlso);
   const observers = [folder, mqtt, command, viewOf(options)].filter((one) => one !== undefined);
   return { observers, folder, mqtt };
 }

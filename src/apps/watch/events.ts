@@ -43,6 +43,10 @@ export type WatchEvent =
   | { event: 'not-a-weld'; timeS: number; startS: number }
   | { event: 'signal-lost'; timeS: number; why: string }
   | { event: 'signal-back'; timeS: number }
+  /** Bytes come, but no row or sample could be read for some time. */
+  | { event: 'unreadable'; timeS: number; bytes: number; why: string }
+  /** The signal is there, but no arc was seen for as long as was asked for. */
+  | { event: 'no-arc'; timeS: number; sinceS: number }
   | { event: 'gap'; timeS: number; lostS: number | null; why: string }
   | { event: 'expect'; timeS: number; mode: Mode | null; why: string }
   | { event: 'note'; timeS: number; text: string }

@@ -1,6 +1,7 @@
 import type { LiveEvent } from '../../analysis/index.js';
 import { DepartureWatch } from '../../analysis/index.js';
 import type { Observer, WatchEvent, WatchState } from './events.js';
+import { type Lack, NoArcWatch, UnreadableWatch } from './lack.js';
 import { ModeChangeNotifier } from './mode-change-notifier.js';
 import type { WatchOptions } from './options.js';
 import { type GoodWelds, refuseOtherKind } from './reference-welds.js';
@@ -22,6 +23,8 @@ export class Session {
   readonly #watch: DepartureWatch;
   readonly #notifier = new ModeChangeNotifier();
   readonly #strip = new Strip();
+  readonly #unreadable = new UnreadableWatch();
+  readonly #noArc: NoArcWatch;
   #nextWeld: number;
   #welds = 0;
   #lastMs = performance.now();
@@ -40,6 +43,7 @@ export class Session {
     this.#good = good;
     this.#nextWeld = firstWeld;
     this.#streams = new StreamHolder(source.name, options);
+    this.#noArc = new NoArcWatch(options.noArcAfterS);
     const { expectation, settings } = options;
     this.#watch = new DepartureWatch(expectation, settings.craterMaskS, good?.modeBias);
     const { cells } = this.#strip;
@@ -95,12 +99,17 @@ export class Session {
 
   async #samples(channels: Float64Array[]): Promise<void> {
     this.#lastMs = performance.now();
+    this.#unreadable.samples(this.#source.losses.bytes);
     if (this.state.signal === 'lost')
       await this.#tell({ event: 'signal-back', timeS: this.state.timeS });
     this.state.signal = 'ok';
     await this.#live(this.#streams.push(channels));
     this.state.timeS = this.#streams.timeS;
-    if (!this.state.arcOn) this.#strip.set(this.state.timeS, 'off');
+    if (this.state.arcOn) return this.#noArc.arc(this.state.timeS);
+    this.#strip.set(this.state.timeS, 'off');
+    const sinceS = this.#noArc.lack(this.state.timeS);
+    if (sinceS !== undefined)
+      await this.#lack({ event: 'no-arc', timeS: this.state.timeS, sinceS });
   }
 
   async #gap(lostS: number | null, why: string): Promise<void> {
@@ -128,9 +137,19 @@ export class Session {
       this.#watch.signalLost();
       this.#strip.set(state.timeS, 'lost');
       const why = `nothing has come for ${quietS.toFixed(1)} s`;
-      void this.#tell({ event: 'signal-lost', timeS: state.timeS, why });
+      void this.#lack({ event: 'signal-lost', timeS: state.timeS, why });
+    }
+    const bytes = this.#unreadable.lack(this.#source.losses.bytes);
+    if (bytes !== undefined) {
+      const why = `${bytes} bytes came in ${quietS.toFixed(0)} s and none could be read: the speed of the line, or another format?`;
+      void this.#lack({ event: 'unreadable', timeS: state.timeS, bytes, why });
     }
     for (const one of this.#observers) one.tick?.(state);
+  }
+
+  async #lack(event: WatchEvent & { event: Lack }): Promise<void> {
+    if (this.#options.alarmAlso.has(event.event)) this.state.alarms++;
+    await this.#tell(event);
   }
 
   async #live(events: LiveEvent[]): Promise<void> {

@@ -38,6 +38,10 @@ export function sayEvent(given: WatchEvent, paint: Paint): string | undefined {
       return paint.warn(`~ SIGNAL LOST: ${event.why}; the mode is unknown, not wrong`);
     case 'signal-back':
       return '~ signal is back';
+    case 'unreadable':
+      return paint.warn(`~ NOTHING READABLE: ${event.why}`);
+    case 'no-arc':
+      return paint.warn(`~ NO ARC seen for ${clock(event.timeS - event.sinceS)}`);
     case 'gap':
       return paint.warn(
         `~ GAP: ${event.why}${event.lostS === null ? '' : ` (${event.lostS.toFixed(3)} s)`}`,

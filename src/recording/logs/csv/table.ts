@@ -47,7 +47,12 @@ export async function openCsvTable(source: ByteSource): Promise<LogTable> {
   };
 }
 
-function describeColumns(rows: readonly string[], shape: TableShape, header: Header): LogColumn[] {
+/** Names, units and first values of the columns. */
+export function describeColumns(
+  rows: readonly string[],
+  shape: TableShape,
+  header: Header,
+): LogColumn[] {
   const cells = rows.map((line) => splitCells(line, shape.dialect.delimiter));
   return shape.kinds.map((kind, c) => {
     const unit = header.units[c];
@@ -67,7 +72,8 @@ function cellValue(text: string, kind: string, shape: TableShape): number {
   return cell.kind === 'number' ? cell.value : Number.NaN;
 }
 
-function dialectNotes(encoding: Encoding, { dialect }: TableShape): Note[] {
+/** What is said of the way a table is written. */
+export function dialectNotes(encoding: Encoding, { dialect }: TableShape): Note[] {
   const notes: Note[] = [];
   if (dialect.decimal === ',') {
     notes.push(note('decimal-comma'));
