@@ -5,6 +5,7 @@ import type { Setup } from '../../setup/index.js';
 import { readReading } from '../terminal/flags/reading-flags.js';
 import { readSettings } from '../terminal/flags/setting-flags.js';
 import { readSetup } from '../terminal/flags/setup-flags.js';
+import { checkProgram } from './find-program.js';
 import { LACKS, type Lack } from './lack.js';
 import { type MqttOptions, readMqtt } from './mqtt/options.js';
 
@@ -56,6 +57,8 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
     throw needs('--on-alarm', '--expect <mode>, --programs or --alarm-also');
   const good = Array.isArray(raw['good']) ? raw['good'] : [];
   if (good.length > 0 && !mode) throw needs('--good', '--expect <mode>');
+  const onAlarm = readOnAlarm(raw);
+  if (onAlarm) await checkProgram(onAlarm[0]!);
   const welds = text(raw['welds']);
   return {
     reading: readReading(raw),
@@ -74,7 +77,7 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
     endAfterS: seconds(raw, 'endAfter', 0.1, 1e6) ?? Number.POSITIVE_INFINITY,
     baud: number(raw, 'baud', 300, 4_000_000) ?? 115_200,
     welds,
-    onAlarm: readOnAlarm(raw),
+    onAlarm,
     json: raw['json'] === true,
     mqtt: await readMqtt(raw, welds),
   };

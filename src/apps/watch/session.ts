@@ -29,6 +29,8 @@ export class Session {
   #welds = 0;
   #lastMs = performance.now();
   #lostBefore = 0;
+  /** Whether a lost signal was said and not yet that it is back; a gap that closes by itself is said as a gap. */
+  #saidLost = false;
 
   constructor(
     source: LiveSource,
@@ -100,8 +102,8 @@ export class Session {
   async #samples(channels: Float64Array[]): Promise<void> {
     this.#lastMs = performance.now();
     this.#unreadable.samples(this.#source.losses.bytes);
-    if (this.state.signal === 'lost')
-      await this.#tell({ event: 'signal-back', timeS: this.state.timeS });
+    if (this.#saidLost) await this.#tell({ event: 'signal-back', timeS: this.state.timeS });
+    this.#saidLost = false;
     this.state.signal = 'ok';
     await this.#live(this.#streams.push(channels));
     this.state.timeS = this.#streams.timeS;
@@ -134,6 +136,7 @@ export class Session {
     const quietS = (performance.now() - this.#lastMs) / 1000;
     if (state.signal === 'ok' && quietS > this.#options.lostAfterS) {
       state.signal = 'lost';
+      this.#saidLost = true;
       this.#watch.signalLost();
       this.#strip.set(state.timeS, 'lost');
       const why = `nothing has come for ${quietS.toFixed(1)} s`;

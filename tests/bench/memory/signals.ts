@@ -11,6 +11,12 @@ const PAUSE_S = 3;
 const ROW_HZ = 5000;
 const SOUND_HZ = 44_100;
 const PIECE = 16 * 1024;
+/** Pieces after which the loop of events gets a turn, as it does between pieces that really come from outside. */
+const TURN = 32;
+
+async function turn(pieces: number): Promise<void> {
+  if (pieces % TURN === 0) await new Promise((resolve) => setImmediate(resolve));
+}
 
 const fixture = (name: string): Buffer =>
   readFileSync(join(import.meta.dirname, '../fixtures/recordings', name));
@@ -25,11 +31,13 @@ export function rowSignal(): Signal {
       yield Buffer.from('time_s,voltage_v,current_a\n');
       const rows = Math.round(hours * 3600 * ROW_HZ);
       let text = '';
+      let pieces = 0;
       for (let i = 0; i < rows; i++) {
         text += `${(i / ROW_HZ).toFixed(4)}${tails[i % tails.length]}\n`;
         if (text.length < PIECE) continue;
         yield Buffer.from(text);
         text = '';
+        await turn(++pieces);
       }
       if (text !== '') yield Buffer.from(text);
     },
@@ -49,11 +57,13 @@ export function soundSignal(head: boolean): Signal {
         start.writeUInt32LE(0xffffffff, 40);
         yield start;
       }
+      let pieces = 0;
       let left = 2 * Math.round(hours * 3600 * SOUND_HZ);
       for (let at = 0; left > 0; at = (at + PIECE) % round.length) {
         const piece = round.subarray(at, Math.min(round.length, at + PIECE, at + left));
         left -= piece.length;
         yield Buffer.from(piece);
+        await turn(++pieces);
         if (piece.length < PIECE) at = -PIECE;
       }
     },

@@ -216,3 +216,25 @@ describe('a lack of arc or of rows', () => {
     expect(status).toBe(1);
   });
 });
+
+describe('before anything is listened to', () => {
+  // Was said at the first alarm only, when the weld was over.
+  it.each(['no-such-program', './no/such/script.sh', root])(
+    'refuses %s as the program of the alarm',
+    async (name) => {
+      const args = ['watch', '-', '--expect', 'spray', '--on-alarm', name];
+      const run = await runCli(args, { stdin: '' });
+      expect([run.status, run.stderr]).toEqual([2, expect.stringContaining('[no-alarm-program]')]);
+    },
+  );
+
+  it('says that the signal is back only where it was said to be lost', async () => {
+    const row = (i: number) => `${(i / 1000).toFixed(3)},0.1,0.5\n`;
+    const rows = (from: number, to: number) =>
+      Array.from({ length: to - from }, (_, i) => row(from + i)).join('');
+    const stdin = `time_s,voltage_v,current_a\n${rows(0, 1000)}${rows(3000, 4000)}`;
+    const run = await runCli(['watch', '-', '--json'], { stdin });
+    const kinds = events(run.stdout).map((one) => one.event);
+    expect(kinds.filter((kind) => /gap|signal/.test(kind))).toEqual(['gap']);
+  });
+});
