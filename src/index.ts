@@ -49,6 +49,15 @@ export {
   type Status,
 } from './core/index.js';
 export {
+  ENGLISH,
+  type Language,
+  type Message,
+  type MessageCode,
+  type ParamsOf,
+  retell,
+  say,
+} from './messages/index.js';
+export {
   type ByteSource,
   blobSource,
   bufferSource,

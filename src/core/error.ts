@@ -1,3 +1,15 @@
+interface Coded {
+  code: string;
+  params: Record<string, unknown>;
+}
+
+/** What happened, what was expected (the end of "Expected …"), and what to do, in one sentence or more. */
+export interface ErrorSentences {
+  what: Coded;
+  expected: Coded;
+  todo: readonly Coded[];
+}
+
 /**
  * The one error type that users meet. It says what happened (with the value), what was expected,
  * and what to do, so that every front (terminal, table row, page) can show all three.
@@ -12,11 +24,15 @@ export class ArcError extends Error {
   /** The next thing to try. */
   readonly todo: string;
 
+  /** The three sentences by their codes, so that they can be said in another language; null where they have none. */
+  readonly sentences: ErrorSentences | null;
+
   constructor(parts: {
     code: string;
     what: string;
     expected: string;
     todo: string;
+    sentences?: ErrorSentences;
     cause?: unknown;
   }) {
     super(`${parts.what} Expected ${parts.expected}. ${parts.todo}`, { cause: parts.cause });
@@ -25,6 +41,7 @@ export class ArcError extends Error {
     this.what = parts.what;
     this.expected = parts.expected;
     this.todo = parts.todo;
+    this.sentences = parts.sentences ?? null;
   }
 }
 

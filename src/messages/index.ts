@@ -20,8 +20,20 @@
  * documents that others may have written.
  */
 export { ENGLISH } from './english/index.js';
+export { GERMAN } from './german/index.js';
+export { GERMAN_WORDS } from './german/words.js';
 export { type Catalogue, type Language, language, retell, say } from './language.js';
-export { again, flag, type Made, message, messagesOf, note, said, textsOf } from './message.js';
+export {
+  again,
+  flag,
+  type Made,
+  message,
+  messagesOf,
+  note,
+  refusal,
+  said,
+  textsOf,
+} from './message.js';
 export type { MessageCode, MessageParams, ParamsOf } from './params.js';
 export type { CodeRule, Place } from './rooms/checks.js';
 export type { ComparedKey, SpreadBy } from './rooms/compare.js';
@@ -34,6 +46,7 @@ export type {
   Sourcing,
 } from './rooms/knowledge.js';
 export type { BrowserStep } from './rooms/live.js';
+export type { GasReading, QuantityName } from './rooms/refusals.js';
 export type { FeatureUnit, SoundFeature, TraceFeature } from './rooms/signs.js';
 export type {
   ColumnName,

@@ -11,11 +11,13 @@ import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
 import type { RecordingParams } from './rooms/recording.js';
+import type { RefusalParams } from './rooms/refusals.js';
 import type { SetupParams } from './rooms/setup.js';
 import type { SignParams } from './rooms/signs.js';
 import type { StepParams } from './rooms/steps.js';
 import type { SuspicionParams } from './rooms/suspicions.js';
 import type { VerdictParams } from './rooms/verdict.js';
+import type { WatchParams } from './rooms/watch.js';
 
 /** The params of every sentence, by its code. */
 export interface MessageParams
@@ -29,6 +31,7 @@ export interface MessageParams
     SignParams,
     OtherParams,
     SetupParams,
+    RefusalParams,
     KnowledgeParams,
     ExpectParams,
     CheckParams,
@@ -38,7 +41,8 @@ export interface MessageParams
     StepParams,
     LiveParams,
     DoubtParams,
-    CompareParams {}
+    CompareParams,
+    WatchParams {}
 
 export type MessageCode = keyof MessageParams;
 export type ParamsOf<C extends MessageCode> = MessageParams[C];

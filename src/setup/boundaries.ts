@@ -4,7 +4,7 @@ import { GLOBULAR_BANDS } from './bands-globular.js';
 import { SPRAY_BANDS } from './bands-spray.js';
 import { type SprayWord, sprayInGas } from './co2-limit.js';
 import type { Gas } from './gas.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 import { overlap, type Range, range } from './sourced.js';
 import { type Transition, transitionCurrent } from './transition.js';
 import type { WireMaterial } from './wire-words.js';

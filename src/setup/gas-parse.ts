@@ -1,5 +1,5 @@
-import { ArcError } from '../core/index.js';
-import { ENGLISH, type Made, message, said } from '../messages/index.js';
+import type { ArcError } from '../core/index.js';
+import { ENGLISH, type GasReading, type Made, message, refusal, said } from '../messages/index.js';
 import { describeComposition, type Gas, type GasComposition } from './gas.js';
 import { gasSymbol, OTHER_SYMBOLS, OXIDISING_GROUPS, symbolRanges } from './gas-groups.js';
 import { readBarePair, readDesignation, readNamedMix } from './gas-words.js';
@@ -23,7 +23,10 @@ export function parseGas(raw: string): Gas {
   const symbol = text.toUpperCase();
   const explicit = text !== stated;
   if (symbol === 'C2' && !explicit) {
-    throw ambiguous(stated, ['Ar+2CO2 (argon with 2 % CO2)', 'ISO 14175-C2 (CO2 with oxygen)']);
+    throw ambiguous(stated, [
+      { written: 'Ar+2CO2', is: '2-co2' },
+      { written: 'ISO 14175-C2', is: 'co2-oxygen' },
+    ]);
   }
   if (SYMBOLS.has(symbol)) return fromSymbol(stated, symbol);
   const designated = readDesignation(text);
@@ -37,17 +40,19 @@ export function parseGas(raw: string): Gas {
   const three = /^([\d.]+)\/([\d.]+)\/([\d.]+)$/u.exec(text);
   if (three !== null) {
     const [, a, b, c] = three;
-    const meanings = [`${a}He+${b}Ar+${c}CO2`, `${a}Ar+${b}He+${c}CO2`, `${a}Ar+${b}CO2+${c}O2`];
-    throw ambiguous(stated, meanings);
+    const readings = [`${a}He+${b}Ar+${c}CO2`, `${a}Ar+${b}He+${c}CO2`, `${a}Ar+${b}CO2+${c}O2`];
+    throw ambiguous(
+      stated,
+      readings.map((written) => ({ written, is: null })),
+    );
   }
-  throw new ArcError({
-    code: 'bad-gas',
-    what: `The gas "${stated}" is not understood.`,
-    expected: 'a mix such as Ar+18CO2, 75/25, C25 or 98/2 O2, an ISO 14175 symbol, or unknown',
-    todo: /^[MR]\d?$/iu.test(text)
-      ? 'Name the whole symbol, such as M21.'
-      : 'Name each gas of the mix with its per cent.',
-  });
+  const next = /^[MR]\d?$/iu.test(text) ? 'name-whole-symbol' : 'name-each-gas';
+  throw refusal(
+    'bad-gas',
+    message('gas-not-understood', { stated }),
+    message('expect-gas'),
+    message(next),
+  );
 }
 
 function fromSymbol(stated: string, symbol: string): Gas {
@@ -69,12 +74,13 @@ function checkedDesignation(stated: string, symbol: string, gas: GasComposition)
   const complete_ = complete(stated, gas);
   const right = gasSymbol(complete_);
   if (symbol !== '' && symbol !== right) {
-    throw new ArcError({
-      code: 'contradictory-gas',
-      what: `The gas "${stated}" says ${symbol}, but ${describeComposition(complete_)} is ${right}.`,
-      expected: 'a symbol and a composition that agree',
-      todo: `Give the composition alone, or the symbol ${right}.`,
-    });
+    const mix = { symbol: right, composition: complete_ };
+    throw refusal(
+      'contradictory-gas',
+      message('gas-against-symbol', { stated, symbol, mix }),
+      message('expect-agreement'),
+      message('give-mix-or-symbol', { symbol: right }),
+    );
   }
   return fromComposition(stated, complete_, null);
 }
@@ -83,15 +89,15 @@ function checkedDesignation(stated: string, symbol: string, gas: GasComposition)
 function fromBarePair(stated: string, [base, second]: readonly number[]): Gas {
   if (base === undefined || second === undefined || base < second) {
     throw ambiguous(stated, [
-      `Ar+${base ?? 0}CO2 (argon with CO2)`,
-      `Ar+${second ?? 0}CO2 (argon with CO2, argon named last)`,
-      `${second ?? 0}He+${base ?? 0}Ar (helium with argon)`,
+      { written: `Ar+${base ?? 0}CO2`, is: 'argon-co2' },
+      { written: `Ar+${second ?? 0}CO2`, is: 'argon-last' },
+      { written: `${second ?? 0}He+${base ?? 0}Ar`, is: 'helium-argon' },
     ]);
   }
   if (second < 8) {
     throw ambiguous(stated, [
-      `Ar+${second}CO2 (argon with CO2)`,
-      `Ar+${second}O2 (argon with oxygen)`,
+      { written: `Ar+${second}CO2`, is: 'argon-co2' },
+      { written: `Ar+${second}O2`, is: 'argon-oxygen' },
     ]);
   }
   const gas = complete(stated, { ...EMPTY, ar: base, co2: second });
@@ -111,20 +117,20 @@ function complete(stated: string, gas: GasComposition): GasComposition {
   const open = entries.filter(([, share]) => Number.isNaN(share)).map(([key]) => key);
   const rest = 100 - sum;
   if (open.length > 1) {
-    throw new ArcError({
-      code: 'bad-gas',
-      what: `The gas "${stated}" leaves more than one share open.`,
-      expected: 'a per cent for every gas but one',
-      todo: 'Write it like Ar+18CO2.',
-    });
+    throw refusal(
+      'bad-gas',
+      message('gas-shares-open', { stated }),
+      message('expect-shares'),
+      message('write-like-mix'),
+    );
   }
   if (open.length === 0 ? Math.abs(rest) > 0.51 : rest <= 0) {
-    throw new ArcError({
-      code: 'bad-gas',
-      what: `The parts of the gas "${stated}" add up to ${Number(sum.toFixed(3))} %.`,
-      expected: 'parts that add up to 100 %',
-      todo: 'Check the numbers.',
-    });
+    throw refusal(
+      'bad-gas',
+      message('gas-parts-sum', { stated, percent: sum }),
+      message('expect-sum'),
+      message('check-numbers'),
+    );
   }
   const filled = { ...gas };
   for (const key of open) filled[key] = Number(rest.toFixed(6));
@@ -144,11 +150,11 @@ function fromComposition(stated: string, gas: GasComposition, assumption: Made |
   };
 }
 
-function ambiguous(stated: string, meanings: string[]): ArcError {
-  return new ArcError({
-    code: 'ambiguous-gas',
-    what: `The gas "${stated}" has more than one meaning: ${meanings.join('; ')}.`,
-    expected: 'a gas named without doubt',
-    todo: `Write one of them: ${meanings.map((text) => text.split(' (')[0]).join(', ')}.`,
-  });
+function ambiguous(stated: string, readings: GasReading[]): ArcError {
+  return refusal(
+    'ambiguous-gas',
+    message('gas-ambiguous', { stated, readings }),
+    message('expect-one-meaning'),
+    message('write-one-of', { written: readings.map(({ written }) => written) }),
+  );
 }

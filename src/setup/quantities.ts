@@ -94,7 +94,7 @@ export const SET_VOLTAGE: QuantityRule = {
   max: 50,
   bareAllowed: true,
   example: '24',
-  hint: 'If the dial shows tap numbers, say unknown and measure the volts at the feeder while welding.',
+  hint: 'dial-shows-taps',
 };
 
 export const MEASURED_VOLTAGE: QuantityRule = {
@@ -105,7 +105,7 @@ export const MEASURED_VOLTAGE: QuantityRule = {
   max: 60,
   bareAllowed: true,
   example: '21.5',
-  hint: 'Measure while welding, between wire and work, in volts.',
+  hint: 'measure-while-welding',
 };
 
 export const CURRENT: QuantityRule = {

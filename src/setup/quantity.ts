@@ -1,9 +1,10 @@
-import { ArcError } from '../core/index.js';
+import type { ArcError } from '../core/index.js';
+import { type Made, message, type QuantityName, refusal } from '../messages/index.js';
 
 /** What a stated quantity may be: its units as factors to the base unit, and its plausible range. */
 export interface QuantityRule {
   /** How the quantity is called in messages, e.g. `wire feed`. */
-  name: string;
+  name: QuantityName;
   /** Base unit in which the value is kept, e.g. `m/min`. */
   baseUnit: string;
   /** Lower-case spellings of each unit with the factor to the base unit. */
@@ -16,7 +17,7 @@ export interface QuantityRule {
   /** A right example for messages. */
   example: string;
   /** A usual cause of refused values, said after the guess. */
-  hint?: string;
+  hint?: 'dial-shows-taps' | 'measure-while-welding';
 }
 
 const NUMBER = /^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:\s*\/\s*(\d+(?![\d.]*\s*\/)))?\s*(.*)$/u;
@@ -28,24 +29,19 @@ const NUMBER = /^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:\s*\/\s*(\d+(?![\d.]*\s*\/
  */
 export function parseQuantity(raw: string | number, rule: QuantityRule): number {
   const text = String(raw).trim();
+  const stated = { quantity: rule.name, stated: text };
   const { value, unit } = split(text, rule);
   if (unit === '' && !rule.bareAllowed) {
-    throw refuse('missing-unit', `The ${rule.name} "${text}" has no unit.`, value, rule);
+    throw refuse('missing-unit', message('value-without-unit', stated), value, rule);
   }
   const factor = unit === '' ? 1 : rule.units[unit];
   if (factor === undefined) {
-    throw refuse('bad-unit', `The ${rule.name} "${text}" has the unit "${unit}".`, value, rule);
+    throw refuse('bad-unit', message('value-of-wrong-unit', { ...stated, unit }), value, rule);
   }
   const base = value * factor;
   if (!(base >= rule.min && base <= rule.max)) {
-    const inBase = `${shortNumber(base)} ${rule.baseUnit}`;
-    const same = factor === 1 ? '' : `, which is ${inBase},`;
-    throw refuse(
-      'impossible-value',
-      `The ${rule.name} "${text}"${same} is not possible here.`,
-      value,
-      rule,
-    );
+    const is = factor === 1 ? null : { value: base, unit: rule.baseUnit };
+    throw refuse('impossible-value', message('value-impossible', { ...stated, is }), value, rule);
   }
   return base;
 }
@@ -53,29 +49,25 @@ export function parseQuantity(raw: string | number, rule: QuantityRule): number 
 function split(text: string, rule: QuantityRule): { value: number; unit: string } {
   const match = NUMBER.exec(text);
   if (match === null) {
-    throw new ArcError({
-      code: 'bad-quantity',
-      what: `The ${rule.name} "${text}" is not a number with a unit.`,
-      expected: `something like ${rule.example}, or unknown`,
-      todo: 'Give one number and its unit.',
-    });
+    throw refusal(
+      'bad-quantity',
+      message('value-no-number', { quantity: rule.name, stated: text }),
+      message('expect-like', { example: rule.example }),
+      message('number-with-unit'),
+    );
   }
   const whole = Number(match[1]!.replace(',', '.'));
   const value = match[2] === undefined ? whole : whole / Number(match[2]);
   return { value, unit: match[3]!.trim().toLowerCase() };
 }
 
-function refuse(code: string, what: string, value: number, rule: QuantityRule): ArcError {
+function refuse(code: string, what: Made, value: number, rule: QuantityRule): ArcError {
+  const { name: quantity, min, max, baseUnit: unit, example, hint } = rule;
   const guesses = likelyMeanings(value, rule);
-  const guess = guesses.length > 0 ? `Did you mean ${guesses.join(' or ')}?` : 'Check the value.';
-  return new ArcError({
-    code,
-    what,
-    expected:
-      `a ${rule.name} from ${shortNumber(rule.min)} to ${shortNumber(rule.max)} ` +
-      `${rule.baseUnit}, such as ${rule.example}, or unknown`,
-    todo: rule.hint === undefined ? guess : `${guess} ${rule.hint}`,
-  });
+  const guess = guesses.length > 0 ? message('did-you-mean', { guesses }) : message('check-value');
+  const expected = message('expect-quantity', { quantity, min, max, unit, example });
+  const more = hint === undefined ? [] : [message(hint)];
+  return refusal(code, what, expected, guess, ...more);
 }
 
 /** Readings of the same digits that would be plausible: other units first, then a slipped point. */

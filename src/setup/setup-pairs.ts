@@ -1,7 +1,7 @@
-import { ArcError, type Note } from '../core/index.js';
-import { note } from '../messages/index.js';
+import type { Note } from '../core/index.js';
+import { message, note, refusal } from '../messages/index.js';
 import { gasName } from './gas.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 
 /**
  * Pairs that cannot be: active gas on aluminium, contradicting voltages, a mode the stated source
@@ -20,43 +20,45 @@ function checkAluminium({ wireMaterial, gas }: Setup): void {
   const active =
     co2.max >= 0.5 || o2.max >= 0.5 || (composition?.h2 ?? 0) > 0 || gas.symbol === 'M11';
   if (!active) return;
-  throw new ArcError({
-    code: 'impossible-pair',
-    what: `Aluminium wire with ${gas.text} cannot be welded: the active gas oxidises the pool.`,
-    expected: 'argon, helium or a mix of the two (ISO 14175 I1, I2, I3) with aluminium',
-    todo: 'Check the gas; if the wire is steel, state --wire-material carbon-steel.',
-  });
+  throw refusal(
+    'impossible-pair',
+    message('aluminium-in-active-gas', { gas: gasName(gas) }),
+    message('expect-inert-gas'),
+    message('check-gas-or-wire'),
+  );
 }
 
 function checkVoltages(setup: Setup): void {
   const { sourceVoltsV, feederVoltsV, arcVoltsV } = setup;
-  const chain: [string, number | null][] = [
+  type Place = 'source' | 'feeder' | 'arc';
+  const chain: [Place, number | null][] = [
     ['source', sourceVoltsV],
     ['feeder', feederVoltsV],
     ['arc', arcVoltsV],
   ];
-  const known = chain.filter((entry): entry is [string, number] => entry[1] !== null);
+  const known = chain.filter((entry): entry is [Place, number] => entry[1] !== null);
   for (const [i, [place, volts]] of known.entries()) {
     const next = known[i + 1];
     // Half a volt lets two honest meters differ (common practice, no source).
     if (next === undefined || next[1] <= volts + 0.5) continue;
-    throw new ArcError({
-      code: 'contradictory-setup',
-      what: `The ${next[0]} is said to stand at ${next[1]} V and the ${place} before it at ${volts} V.`,
-      expected: 'a voltage that falls from the source to the feeder to the arc',
-      todo: 'Were the two readings swapped, or taken at different moments?',
-    });
+    const [after, afterV] = next;
+    throw refusal(
+      'contradictory-setup',
+      message('voltages-rise', { before: place, beforeV: volts, after, afterV }),
+      message('expect-falling-voltages'),
+      message('readings-swapped'),
+    );
   }
 }
 
 function checkProgramme({ expectedMode, source }: Setup): void {
   if (expectedMode !== 'pulsed-spray' || source !== 'steady') return;
-  throw new ArcError({
-    code: 'contradictory-setup',
-    what: 'Pulsed spray is wanted, but the source is said to run steady.',
-    expected: '--source pulsed with --expect pulsed-spray',
-    todo: 'Did you mean --source pulsed, or --expect spray?',
-  });
+  throw refusal(
+    'contradictory-setup',
+    message('pulses-from-steady-source'),
+    message('expect-pulsed-source'),
+    message('pulsed-source-or-spray'),
+  );
 }
 
 function* gasNotes({ wireMaterial, gas }: Setup): Generator<Note> {

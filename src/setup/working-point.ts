@@ -2,7 +2,7 @@ import { type Made, type Message, message, said } from '../messages/index.js';
 import type { VoltsAt } from './choices.js';
 import { currentRangeForFeed } from './melting.js';
 import type { WorkingPoint } from './permits.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 import { type Range, range } from './sourced.js';
 import { feederVoltage } from './voltage-drop.js';
 

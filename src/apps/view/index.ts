@@ -1,17 +1,35 @@
+export { CONFIDENCE_BOUNDS } from './confidence.js';
 export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
 export { jsonText } from './json.js';
 export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
-export { sayLeaning, sayRates, sayWhere } from './sentences.js';
-export { cautionLines, cautionsOf, type TerminalOptions, terminalText } from './terminal.js';
+export { plain } from './plain.js';
+export {
+  type CheckView,
+  type ReasonView,
+  type ResultView,
+  rankReasons,
+  sayConfidence,
+  type VerdictView,
+  viewCautions,
+  viewReason,
+  viewResult,
+  viewVerdict,
+} from './result-view.js';
+export { cautionLines } from './sections.js';
+export { type Coded, tell, tellAll } from './tell.js';
+export { type TerminalOptions, terminalText } from './terminal.js';
 export type { EventRates } from './timeline-bar.js';
 export { visible, visibleWithin } from './visible.js';
+export { ENGLISH_TIME } from './words/english.js';
+export { GERMAN_TIME } from './words/german.js';
 export {
-  CONFIDENCE_WORDS,
-  figure,
-  MODE_WORDS,
-  percent,
-  plain,
-  sayConfidence,
-  sayRate,
-  sayTime,
-} from './words.js';
+  ENGLISH,
+  firstKnown,
+  GERMAN,
+  LANGUAGES,
+  type LocalizedText,
+  languageNamed,
+  languageOf,
+  type Words,
+} from './words/index.js';
+export type * from './words/picture-words.js';

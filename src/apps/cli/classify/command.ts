@@ -1,4 +1,5 @@
 import { parseFailOn } from '../../terminal/flags/fail-on.js';
+import { readLanguage } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -11,6 +12,7 @@ import { lookOf } from '../../terminal/look.js';
 import { createProgress } from '../../terminal/progress.js';
 import { fileSink, type OutputRules, type Sink, stdoutSink } from '../../terminal/sink.js';
 import { filesOfOptions, spareInputsOfStdout } from '../../terminal/spare-inputs.js';
+import type { Words } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from './run.js';
 import { createWriter, type OutputFormat } from './writer.js';
 
@@ -25,6 +27,7 @@ export async function classifyCommand(
   engine?: Engine,
 ): Promise<void> {
   const failOn = parseFailOn(text(options['failOn']));
+  const words = readLanguage(options);
   const stated = readReading(options);
   const settings = readSettings(options);
   const setup = await readSetup(options);
@@ -41,15 +44,15 @@ export async function classifyCommand(
   const progress = createProgress(inputs.length);
   const plain = withRates(engine ?? (await engineOf(options)));
   const { ratesOf } = plain;
-  const writer = createWriter(formatOf(options), sink, { look, several, explain, ratesOf });
-  const page = await reportBeside(plain, options, rules, several);
+  const writer = createWriter(formatOf(options), sink, { look, several, explain, words, ratesOf });
+  const page = await reportBeside(plain, options, rules, { several, words });
   const common = { engine: page?.engine ?? plain, setup, settings, reading, progress };
   const job = beside ? { ...common, beside } : common;
   const output = { writer: page?.tee(writer) ?? writer, sink, failOn };
   const tally = await complete([sink, ...(page ? [page.sink] : [])], () =>
     classifyAll(inputs, job, output),
   );
-  if (several) process.stderr.write(sayTally(tally));
+  if (several) process.stderr.write(sayTally(tally, words));
   if (tally.failed > 0 || tally.met > 0 || nothingRead(tally, inputs)) process.exitCode = 1;
 }
 
@@ -69,12 +72,17 @@ async function reportBeside(
   engine: Engine,
   options: Readonly<Record<string, unknown>>,
   rules: OutputRules,
-  several: boolean,
+  { several, words }: { several: boolean; words: Words },
 ) {
   const out = text(options['report']);
   if (out === undefined) return undefined;
   const { openReport } = await import('../report/open-report.js');
-  return openReport(engine, { ...rules, out, several });
+  return openReport(engine, {
+    out,
+    several,
+    words,
+    ...rules,
+  });
 }
 
 /** Folders that held files but not one recording: nothing was handled. */

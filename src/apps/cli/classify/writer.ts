@@ -3,13 +3,15 @@ import type { Sink } from '../../terminal/sink.js';
 import {
   type CsvFlavour,
   cautionLines,
-  cautionsOf,
   csvHeader,
   csvRow,
   type EventRates,
   jsonText,
+  type LocalizedText,
   type Look,
   terminalText,
+  viewCautions,
+  type Words,
 } from '../../view/index.js';
 
 /** What is written: text for people, JSON, or a table. */
@@ -26,6 +28,7 @@ export interface TextOptions {
   look: Look;
   several: boolean;
   explain: boolean;
+  words: Words;
   ratesOf?: (result: Result) => EventRates | undefined;
 }
 
@@ -45,16 +48,17 @@ export function createWriter(format: OutputFormat, sink: Sink, options: TextOpti
 }
 
 function textWriter(sink: Sink, options: TextOptions): Writer {
-  const { look, several, explain, ratesOf } = options;
-  const cautions = new Set<string>();
+  const { look, several, explain, words, ratesOf } = options;
+  const cautions = new Map<string, LocalizedText>();
   let first = true;
   return {
     begin: async () => {},
     result: async (one) => {
-      if (several) for (const text of cautionsOf(one)) cautions.add(text);
+      if (several) for (const said of viewCautions(one, words)) cautions.set(said.text, said);
       const brief = several && !explain;
       const text = terminalText(one, {
         ...look,
+        words,
         explain,
         brief,
         cautions: !several,
@@ -64,7 +68,7 @@ function textWriter(sink: Sink, options: TextOptions): Writer {
       first = false;
     },
     end: async () => {
-      const lines = cautionLines([...cautions], look);
+      const lines = cautionLines([...cautions.values()], words.terminal, look);
       if (lines.length > 0) await sink.write(`\n${lines.join('\n')}\n`);
     },
   };

@@ -1,4 +1,5 @@
 import { type Command, Option } from 'commander';
+import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
@@ -48,6 +49,7 @@ export function registerClassify(program: Command): void {
       '--fail-on <list>',
       'exit status 1 on disagrees, cannot-tell, unsure, no-arc, mixed or a mode, with commas between',
     );
+  addLanguageFlag(command);
   addModelFlag(command);
   command
     .optionsGroup('Sound and trace of one run:')

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { addLanguageFlag, readLanguage } from '../../terminal/flags/language-flag.js';
 import { addSetupFlags, readSetup } from '../../terminal/flags/setup-flags.js';
 import { writeOut } from '../../terminal/output.js';
 
@@ -19,9 +20,11 @@ export function registerExpect(program: Command): void {
     .addHelpText('before', EXAMPLES)
     .optionsGroup('Output:')
     .option('--json', 'the answer as JSON');
+  addLanguageFlag(command);
   addSetupFlags(command);
   command.action(async (options: Record<string, unknown>) => {
     const { expectModes } = await import('../../../setup/index.js');
+    const words = readLanguage(options);
     const setup = await readSetup(options);
     const expectation = expectModes(setup);
     if (options['json'] === true) {
@@ -30,6 +33,6 @@ export function registerExpect(program: Command): void {
     }
     const { expectationText } = await import('../expect/text.js');
     const { lookOf } = await import('../../terminal/look.js');
-    await writeOut(expectationText(expectation, setup, lookOf(process.stdout)));
+    await writeOut(expectationText(expectation, setup, lookOf(process.stdout), words));
   });
 }

@@ -1,4 +1,5 @@
 import { type Command, Option } from 'commander';
+import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
@@ -44,6 +45,7 @@ export function registerReport(program: Command): void {
     )
     .option('--figure <name>', 'which figure (default time; for pdf the whole page)')
     .option('--browser <path>', 'Chromium or Chrome for png and pdf, if not on the PATH');
+  addLanguageFlag(command);
   addModelFlag(command);
   addReadingFlags(command, 'raw-format');
   addSetupFlags(command);

@@ -1,10 +1,15 @@
 import type { Expectation, Setup } from '../../../setup/index.js';
-import { type Look, wrap } from '../../view/index.js';
+import { type Look, type Words, wrap } from '../../view/index.js';
 
 const CELL = 5;
 
 /** The map over feeder volts and wire feed; a frame marks what is stated. Empty without a diameter. */
-export function mapLines({ map, point }: Expectation, setup: Setup, look: Look): string[] {
+export function mapLines(
+  { map, point }: Expectation,
+  setup: Setup,
+  look: Look,
+  { expect }: Words,
+): string[] {
   if (map === null) return [];
   const { bold, dim } = look.paint;
   const feed = nearest(map.feedsMPerMin, setup.wireFeedMPerMin);
@@ -19,14 +24,10 @@ export function mapLines({ map, point }: Expectation, setup: Setup, look: Look):
   const feeds = map.feedsMPerMin.map((one) => ` ${one}`.padEnd(CELL)).join('');
   return [
     '',
-    bold('Volts at the feeder (down) over wire feed in m/min (across)'),
+    bold(expect.map),
     ...rows,
     `      ${feeds}`.trimEnd(),
-    ...wrap(
-      'D short-circuit, G globular, S spray, P pulsed spray: a capital where every source held here permits the mode, a small letter where only some do; [ ] marks the stated settings.',
-      look.width,
-      2,
-    ).map(dim),
+    ...wrap(expect.mapKey, look.width, 2).map(dim),
   ];
 }
 

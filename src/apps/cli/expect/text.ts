@@ -1,44 +1,63 @@
-import { type Expectation, rangeText, type Setup } from '../../../setup/index.js';
-import { type Look, wrap } from '../../view/index.js';
+import { MODES } from '../../../core/index.js';
+import type { Expectation, Setup } from '../../../setup/index.js';
+import { type Look, tell, tellAll, type Words, wrap } from '../../view/index.js';
 import { mapLines } from './map.js';
 
-const PERMIT_WORDS = { yes: 'permitted', possible: 'possible', no: 'not permitted' } as const;
-
 /** The answer of `arc-transfer expect` for a terminal: the modes, the map, the notes, the cautions. */
-export function expectationText(expectation: Expectation, setup: Setup, look: Look): string {
-  const { point, notes, cautions } = expectation;
+export function expectationText(
+  expectation: Expectation,
+  setup: Setup,
+  look: Look,
+  words: Words,
+): string {
+  const { point, notes, noteMessages, cautions, cautionMessages } = expectation;
   const { bold } = look.paint;
+  const { expect } = words;
+  const voltage = point.voltageFrom && tell(point.voltageFrom, point.voltageFromMessage, words);
+  const current = point.currentFrom && tell(point.currentFrom, point.currentFromMessage, words);
+  const hang = expect.voltage('').length;
   return `${[
-    bold('What these settings permit'),
-    ...wrap(`Voltage: ${point.voltageFrom ?? 'not stated'}`, look.width, 2, 9),
-    ...wrap(`Current: ${point.currentFrom ?? 'not stated, and no wire feed'}`, look.width, 2, 9),
+    bold(expect.title),
+    ...wrap(expect.voltage(voltage ? voltage.text : null), look.width, 2, hang),
+    ...wrap(expect.current(current ? current.text : null), look.width, 2, hang),
     '',
-    ...expectation.modes.flatMap((one) => modeLines(one, look)),
-    ...extras(expectation),
-    ...mapLines(expectation, setup, look),
+    ...expectation.modes.flatMap((one) => modeLines(one, look, words)),
+    ...extras(expectation, words),
+    ...mapLines(expectation, setup, look, words),
     '',
-    ...notes.flatMap((note) => wrap(note, look.width, 2)),
+    ...tellAll(notes, noteMessages, words).flatMap(({ text }) => wrap(text, look.width, 2)),
     '',
-    bold('Before you act on it'),
-    ...cautions.flatMap((caution) => wrap(caution, look.width, 2)),
+    bold(expect.beforeYouAct),
+    ...tellAll(cautions, cautionMessages, words).flatMap(({ text }) => wrap(text, look.width, 2)),
   ].join('\n')}\n`;
 }
 
-function modeLines(one: Expectation['modes'][number], look: Look): string[] {
+function modeLines(one: Expectation['modes'][number], look: Look, words: Words): string[] {
   const { good, warn, bad, dim, mode } = look.paint;
+  const { permits, lies } = words.expect;
   const paint = { yes: good, possible: warn, no: bad }[one.permit];
-  const head = `  ${mode(one.mode, one.mode.padEnd(14))} ${paint(PERMIT_WORDS[one.permit].padEnd(14))} ${one.process}`;
-  const sources = one.authority.flatMap((source) => wrap(`· ${source}`, look.width, 6, 2));
-  return [head, ...wrap(`Lies ${one.boundary}.`, look.width, 4), ...sources.map(dim)];
+  // Modes stand here in English by the names of `--expect`.
+  const name = words.sentences.write.mode(one.mode);
+  const width = Math.max(14, ...Object.values(permits).map((word) => word.length + 1));
+  const head = `  ${mode(one.mode, name.padEnd(longest(words)))} ${paint(permits[one.permit].padEnd(width))} ${one.process}`;
+  const where = tell(one.boundary, one.boundaryMessage, words).text;
+  const sources = tellAll(one.authority, one.authorityMessages, words).flatMap(({ text }) =>
+    wrap(`· ${text}`, look.width, 6, 2),
+  );
+  const nowhere = one.boundaryMessage.code === 'not-in-this-gas';
+  return [head, ...wrap(lies(where, nowhere), look.width, 4), ...sources.map(dim)];
 }
 
-function extras({ heatInputKjPerMm, depositionKgPerH }: Expectation): string[] {
+function extras({ heatInputKjPerMm, depositionKgPerH }: Expectation, words: Words): string[] {
+  const { expect, sentences } = words;
+  const { span } = sentences.write;
   const lines: string[] = [];
-  if (heatInputKjPerMm !== null) {
-    lines.push(`  Heat input ${rangeText(heatInputKjPerMm, 2)} kJ/mm, thermal efficiency 0.8.`);
-  }
-  if (depositionKgPerH !== null) {
-    lines.push(`  Metal deposited ${rangeText(depositionKgPerH)} kg/h.`);
-  }
+  if (heatInputKjPerMm !== null) lines.push(`  ${expect.heatInput(span(heatInputKjPerMm, 2))}`);
+  if (depositionKgPerH !== null) lines.push(`  ${expect.deposited(span(depositionKgPerH))}`);
   return lines.length === 0 ? [] : ['', ...lines];
+}
+
+/** So wide that the words of all modes begin at one place. */
+function longest({ sentences }: Words): number {
+  return Math.max(14, ...MODES.map((mode) => sentences.write.mode(mode).length + 1));
 }

@@ -1,5 +1,6 @@
 import { extname } from 'node:path';
 import { ArcError } from '../../../core/index.js';
+import { readLanguage } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -8,7 +9,7 @@ import { listInputs } from '../../terminal/inputs.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { createProgress } from '../../terminal/progress.js';
 import { filesOfOptions } from '../../terminal/spare-inputs.js';
-import { visible } from '../../view/index.js';
+import { visible, type Words } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from '../classify/run.js';
 import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
 import { loadPageScript } from './page-script.js';
@@ -26,6 +27,7 @@ export async function reportCommand(
   options: Options,
   engine?: Engine,
 ): Promise<void> {
+  const words = readLanguage(options);
   const reading = readReading(options, 'raw-format');
   const settings = readSettings(options);
   const setup = await readSetup(options);
@@ -33,7 +35,7 @@ export async function reportCommand(
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
   const collecting = withEvidence(engine ?? (await engineOf(options)));
   const read = inputs.map(({ path }) => path);
-  const { writer, sink } = await createOutput(collecting, options, read, several);
+  const { writer, sink } = await createOutput(collecting, options, read, { several, words });
   const progress = createProgress(inputs.length);
   const job = { engine: collecting, setup, settings, reading, progress };
   let tally: Tally;
@@ -45,7 +47,7 @@ export async function reportCommand(
     throw error;
   }
   process.stderr.write(
-    `${several ? sayTally(tally) : ''}wrote ${visible(String(options['out']))}\n`,
+    `${several ? sayTally(tally, words) : ''}${words.terminal.tally.wrote(visible(String(options['out'])))}\n`,
   );
   if (tally.failed > 0 || tally.skipped.length === inputs.length) process.exitCode = 1;
 }
@@ -54,14 +56,14 @@ async function createOutput(
   engine: EvidenceEngine,
   options: Options,
   read: readonly string[],
-  several: boolean,
+  { several, words }: { several: boolean; words: Words },
 ) {
   const out = String(options['out']);
   const format = formatOf(options, out);
   const figure = text(options['figure']);
-  const inputs = [...read, ...filesOfOptions(options)];
   const overwrite = options['overwrite'] === true;
-  const common = { out, overwrite, inputs, script: await loadPageScript() };
+  const inputs = [...read, ...filesOfOptions(options)];
+  const common = { out, overwrite, inputs, words, script: await loadPageScript() };
   if (format === 'html') {
     if (figure !== undefined) throw pageHasAll();
     return createPageWriter(engine, { ...common, several });

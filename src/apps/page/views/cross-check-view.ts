@@ -1,44 +1,46 @@
 import { type ComponentChild, h } from 'preact';
-import type { Result } from '../../../analysis/result/index.js';
+import type { CheckView, ResultView } from '../../view/index.js';
 import { said } from './localized.js';
 import type { View } from './view.js';
 
 const KINDS = { agrees: 'good', disagrees: 'bad', 'cannot-tell': 'doubt' } as const;
 
 /** What was stated about the machine against what was heard. */
-export function againstView(view: View, { crossCheck, status }: Result): ComponentChild {
-  const { page, result: words } = view.state.words;
-  if (status === 'failed') return null;
-  const part = (title: string, one: { answer: keyof typeof KINDS; text: string }): ComponentChild =>
+export function againstView(view: View, result: ResultView): ComponentChild {
+  const { page } = view.state.words;
+  const { settings, wanted, qualification, verdict } = result;
+  if (verdict.status === 'failed') return null;
+  const part = (title: string, one: CheckView): ComponentChild =>
     h('div', { class: 'held' }, [
       h('h3', null, title),
-      h('p', { class: KINDS[one.answer] }, h('strong', null, words.answers[one.answer])),
-      h('p', null, said(view, words.said(one.text))),
+      h('p', { class: KINDS[one.answer] }, h('strong', null, one.words)),
+      h('p', null, said(view, one.text)),
     ]);
   return h('div', { class: 'block' }, [
     h('h2', null, page.against),
-    crossCheck ? part(page.settings, crossCheck.settings) : h('p', null, page.notStated),
-    crossCheck?.intended ? part(page.wanted, crossCheck.intended) : null,
-    ...(crossCheck?.qualification ?? []).map((text) => h('p', null, said(view, words.said(text)))),
+    settings ? part(page.settings, settings) : h('p', null, page.notStated),
+    wanted ? part(page.wanted, wanted) : null,
+    ...qualification.map((one) => h('p', null, said(view, one))),
   ]);
 }
 
 /** What to check next, likeliest first. */
-export function nextView(view: View, { crossCheck }: Result): ComponentChild {
-  const { page, result: words } = view.state.words;
-  const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank).slice(0, 3);
-  if (ranked.length === 0) return null;
+export function nextView(view: View, { next }: ResultView): ComponentChild {
+  const { page } = view.state.words;
+  if (next.length === 0) return null;
   return h('div', { class: 'block next' }, [
     h('h2', null, page.checkNext),
     h(
       'ol',
       null,
-      ranked.map((one) =>
-        h('li', null, [
-          h('strong', null, said(view, words.said(one.check))),
-          h('p', { class: 'small' }, said(view, words.said(one.text))),
-        ]),
-      ),
+      next
+        .slice(0, 3)
+        .map(({ check, because }) =>
+          h('li', null, [
+            h('strong', null, said(view, check)),
+            h('p', { class: 'small' }, said(view, because)),
+          ]),
+        ),
     ),
   ]);
 }

@@ -15,7 +15,7 @@ export interface ToDraw {
 
 /** The pictures of a judged run. @throws ArcError where the set-up can't be read */
 export function draw({ result, evidence, setup, lang }: ToDraw): Drawn {
-  const words = chooseWords(lang, []).pictures;
+  const words = chooseWords(lang, []).view;
   const placement = placeRun(parseSetup(setup), result);
   return {
     lang: words.lang,

@@ -1,5 +1,5 @@
 import { MODES } from '../../../core/index.js';
-import { note } from '../../../messages/index.js';
+import { message, note } from '../../../messages/index.js';
 import { type LineReader, type ReadOptions, readLinesAs } from '../../../recording/index.js';
 import { EvenGrid } from './even-grid.js';
 import type { LiveItem, Losses } from './types.js';
@@ -155,7 +155,7 @@ export class RowReader {
       else
         this.#items.push({
           type: 'note',
-          text: `"#expect ${value}" names no mode; nothing changed`,
+          text: message('watch-expect-unknown', { stated: value }),
         });
     }
   }
