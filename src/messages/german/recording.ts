@@ -39,7 +39,7 @@ export const RECORDING: CatalogueOf<RecordingParams> = {
     return `${write.plain(samples)} ${samples === 1 ? 'Wert ist' : 'Werte sind'} keine Zahl (bei ${shown}${more}); ersetzt durch ${by}.`;
   },
   'one-sided-sound': () =>
-    'Die Werte liegen auf einer Seite der Null, wie Volt oder Ampere eines Lichtbogens und nicht wie ein Ton. Angeben, was die Kanäle enthalten, etwa --channel voltage=1,current=2 mit --scale, oder --channel sound=1, wenn es Ton ist.',
+    'Die Werte liegen auf einer Seite der Null, wie Volt oder Ampere eines Lichtbogens und nicht wie ein Ton. Mit --channel und --scale angeben, was die Kanäle enthalten; auch, wenn es doch Ton ist.',
   'channel-assumed': ({ channels }, write) =>
     `Von ${write.plain(channels)} Kanälen wurde der erste als Ton genommen, die anderen blieben weg; einen Kanal angeben, wenn ein anderer gelten soll, oder welche Kanäle Spannung und Strom enthalten.`,
   'sample-rate-stated': ({ sampleRateHz }, write) =>
