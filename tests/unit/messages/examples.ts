@@ -32,7 +32,7 @@ const IMPLAUSIBLE = {
   'one-sided-sound': [
     [
       {},
-      'The samples lie on one side of zero, as the volts or amperes of an arc do and a sound does not. State what the channels hold, such as --channel voltage=1,current=2 with --scale, or --channel sound=1 if it is sound.',
+      'The samples lie on one side of zero, as the volts or amperes of an arc do and a sound does not. State what the channels hold with --channel and --scale; also where it is sound after all.',
     ],
   ],
   'column-not-read': [
@@ -45,7 +45,7 @@ const IMPLAUSIBLE = {
   'mode-implausible': [
     [
       { why: { code: 'one-sided-sound', params: {} } },
-      'No mode is named. The samples lie on one side of zero, as the volts or amperes of an arc do and a sound does not. State what the channels hold, such as --channel voltage=1,current=2 with --scale, or --channel sound=1 if it is sound.',
+      'No mode is named. The samples lie on one side of zero, as the volts or amperes of an arc do and a sound does not. State what the channels hold with --channel and --scale; also where it is sound after all.',
     ],
   ],
   'watch-unreadable': [
