@@ -2,15 +2,27 @@
 // of the time of a short run. Packages with WebAssembly, workers or assets stay outside.
 import { readFileSync, rmSync } from 'node:fs';
 import { build } from 'esbuild';
+import { rememberBundled } from './bundled.js';
 
-const BUNDLED = ['commander', 'zod', 'picocolors', '@noble/hashes', 'fft.js'];
+const BUNDLED = [
+  'commander',
+  'csv-parse',
+  'd3-scale',
+  'fast-png',
+  'fft.js',
+  '@noble/hashes',
+  'picocolors',
+  'uqr',
+  'zod',
+];
 const { dependencies, devDependencies, optionalDependencies } = JSON.parse(
   readFileSync('package.json', 'utf8'),
 );
 const packages = Object.keys({ ...dependencies, ...devDependencies, ...optionalDependencies });
 
 rmSync('dist/cli', { recursive: true, force: true });
-await build({
+const { metafile } = await build({
+  metafile: true,
   entryPoints: ['src/apps/cli/main.ts'],
   outdir: 'dist/cli',
   bundle: true,
@@ -27,3 +39,4 @@ await build({
   },
   logLevel: 'warning',
 });
+rememberBundled('cli', metafile);

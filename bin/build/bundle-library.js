@@ -2,6 +2,7 @@
 // and not some hundreds, and puts the models that come with the package into dist/model/shipped.
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
+import { rememberBundled } from './bundled.js';
 
 const MODELS = 'src/model/shipped';
 const BUNDLED = ['zod', '@noble/hashes', 'fft.js'];
@@ -9,7 +10,8 @@ const { dependencies, optionalDependencies } = JSON.parse(readFileSync('package.
 const packages = Object.keys({ ...dependencies, ...optionalDependencies });
 
 rmSync('dist/lib', { recursive: true, force: true });
-await build({
+const { metafile } = await build({
+  metafile: true,
   entryPoints: ['src/index.ts', 'src/node.ts'],
   outdir: 'dist/lib',
   bundle: true,
@@ -25,8 +27,11 @@ await build({
 
 rmSync('dist/model/shipped', { recursive: true, force: true });
 mkdirSync('dist/model/shipped', { recursive: true });
-// Written anew without its blanks.
+// Written anew without its blanks, with the fingerprint that every result names.
+const { fingerprint } = await import('../../dist/core/index.js');
 for (const name of readdirSync(MODELS).filter((one) => one.endsWith('.json'))) {
   const document = JSON.parse(readFileSync(`${MODELS}/${name}`, 'utf8'));
-  writeFileSync(`dist/model/shipped/${name}`, JSON.stringify(document));
+  const named = name === 'pooling.json' ? {} : { fingerprint: fingerprint(document) };
+  writeFileSync(`dist/model/shipped/${name}`, JSON.stringify({ ...named, ...document }));
 }
+rememberBundled('library', metafile);

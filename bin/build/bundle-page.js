@@ -1,7 +1,9 @@
 // Bundles the script of the report page into one text that is put into every page.
 import { build } from 'esbuild';
+import { rememberBundled } from './bundled.js';
 
-await build({
+const { metafile } = await build({
+  metafile: true,
   entryPoints: ['src/apps/report/client/main.ts'],
   outfile: 'dist/report-page.js',
   bundle: true,
@@ -15,3 +17,4 @@ await build({
   legalComments: 'inline',
   logLevel: 'warning',
 });
+rememberBundled('report', metafile);

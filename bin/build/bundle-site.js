@@ -5,6 +5,7 @@ import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { encode } from 'fast-png';
+import { noticesOf, rememberBundled } from './bundled.js';
 
 const OUT = process.argv[2] ?? 'dist/site';
 /** Drops of the icon: middle and radius, of 100. */
@@ -68,6 +69,8 @@ const { metafile } = await build({
   metafile: true,
 });
 
+rememberBundled('site', metafile);
+write('notices.txt', noticesOf(['site']));
 await writeStyle();
 // Written anew without its blanks.
 for (const name of MODELS)
@@ -112,7 +115,7 @@ function write(path, text) {
 /** All files that a browser may ask for, by their place below the page. */
 function files() {
   return readdirSync(OUT, { recursive: true, withFileTypes: true })
-    .filter((one) => one.isFile() && !one.name.endsWith('.txt'))
+    .filter((one) => one.isFile() && !one.name.endsWith('.LEGAL.txt'))
     .map((one) => join(one.parentPath, one.name).slice(join(OUT, '/').length).replaceAll('\\', '/'))
     .sort();
 }

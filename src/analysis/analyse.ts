@@ -14,6 +14,7 @@ import type { Setup } from '../setup/index.js';
 import { extractorFor } from './extractor-for.js';
 import { type LoadModel, modelFor } from './model-for.js';
 import { Pipeline, type PipelineEvent } from './pipeline.js';
+import { plausibleOnly } from './plausible.js';
 import { CAUTION_MESSAGES, CAUTIONS, type Result, SCHEMA_VERSION } from './result/index.js';
 import type { Settings } from './settings.js';
 import { settingsRecord } from './settings-record.js';
@@ -72,7 +73,7 @@ export function buildResult(
   options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'extractor'>,
   added?: Added,
 ): Result {
-  const verdict = pipeline.verdict();
+  const verdict = plausibleOnly(pipeline.verdict(), [...recording.notes, ...(added?.notes ?? [])]);
   const summary = pipeline.summary();
   const sound = recording.kind === 'sound';
   const evidence = pipeline.accepted.evidence;

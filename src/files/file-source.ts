@@ -1,3 +1,4 @@
+import { constants, access as mayList } from 'node:fs/promises';
 import { ArcError } from '../core/index.js';
 import type { ByteSource } from '../recording/index.js';
 import { FILE_ACCESS, type OpenFile } from './file-access.js';
@@ -20,7 +21,11 @@ export async function openFileSource(path: string, access = FILE_ACCESS): Promis
   };
   // Looked at before it is opened: opening a named pipe waits until somebody writes to it.
   const kind = await access.stat(path).catch(refuse);
-  if (kind.isDirectory()) refuse({ code: 'EISDIR' });
+  if (kind.isDirectory()) {
+    // A folder that may not be listed is another trouble than a folder in the place of a file.
+    await mayList(path, constants.R_OK | constants.X_OK).catch(refuse);
+    refuse({ code: 'EISDIR' });
+  }
   if (!kind.isFile()) throw notAFile(path);
   const handle = await access.open(path).catch(refuse);
   try {

@@ -8,6 +8,8 @@ export interface ChannelPick {
   index: number;
   factor: number;
   channel: Channel;
+  /** True where nobody said what the channel holds. */
+  assumed?: true;
 }
 
 export interface ChannelChoice {
@@ -62,7 +64,11 @@ function chooseSound(count: number, stated: number | string | undefined): Channe
   if (count > 1 && stated === undefined) {
     notes.push(note('channel-assumed', { channels: count }));
   }
-  return { kind: 'sound', picks: [{ index, factor: 1, channel }], notes };
+  return {
+    kind: 'sound',
+    picks: [{ index, factor: 1, channel, ...(stated === undefined ? { assumed: true } : {}) }],
+    notes,
+  };
 }
 
 function refuseContradictions({ channelMap: map = {}, scale = {} }: ReadOptions): void {

@@ -14,6 +14,7 @@ export {
   inspectRecording,
   type SeriesFigures,
 } from './inspect/index.js';
+export { type LineReader, readLinesAs } from './logs/index.js';
 export { openRecording } from './open.js';
 export { parseRawFormat, type RawFormat } from './raw/index.js';
 export type {

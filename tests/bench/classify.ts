@@ -15,6 +15,7 @@ import { openFileSource } from '../../src/files/file-source.js';
 import { loadShippedModel } from '../../src/files/shipped-models.js';
 import { openRecording } from '../../src/recording/index.js';
 import { parseSetup } from '../../src/setup/index.js';
+import { sayFigure } from './support/figure.js';
 
 const RATE_HZ = 44_100;
 const MINUTES = Number(process.argv[2] ?? 10);
@@ -88,6 +89,15 @@ console.log(
     : `  SciPy script     ${theirs.toFixed(2)} s CPU, ${(theirs / ours).toFixed(1)} times ours (goal: 3)`,
 );
 console.log(`  peak memory      ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB`);
+sayFigure({
+  name: 'sound, times real time on one core',
+  value: Math.round((60 * MINUTES) / ours),
+  unit: 'x',
+  better: 'more',
+  ...(theirs === null
+    ? {}
+    : { baseline: { name: 'SciPy script', value: Math.round((60 * MINUTES) / theirs) } }),
+});
 const short = join(folder, 'short.wav');
 await writeLongWav(short, 10);
 const cli = join(import.meta.dirname, '../bin/arc-transfer.js');

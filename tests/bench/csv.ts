@@ -5,6 +5,7 @@
  */
 import { csvReader } from '../../src/recording/logs/csv/reader.js';
 import type { ByteSource } from '../../src/recording/types.js';
+import { sayFigure } from './support/figure.js';
 
 const ROWS = Number(process.argv[2] ?? 10_000_000);
 const ROW_BYTES = 20;
@@ -91,3 +92,4 @@ console.log(
     check: sum > 0,
   }),
 );
+sayFigure({ name: 'CSV', value: Math.round(mb / readS), unit: 'MB/s', better: 'more' });

@@ -17,6 +17,7 @@ import {
   simulateSound,
 } from '../../src/lab/simulate/index.js';
 import { writeWav } from '../../src/recording/index.js';
+import { sayFigure } from './support/figure.js';
 
 const COUNT = Number(process.argv[2] ?? 400);
 /** Drawn anew up to here; more recordings are these again under other names. */
@@ -74,6 +75,13 @@ try {
       `${workers} worker: ${each.join(' and ')} s, ${(COUNT / seconds).toFixed(1)} a second, ${mean(workers, 'cpuS').toFixed(1)} s of processor`,
     );
   }
+  sayFigure({
+    name: 'label on two workers',
+    value: Number((COUNT / mean(2, 'seconds')).toFixed(1)),
+    unit: 'a second',
+    better: 'more',
+    baseline: { name: 'one worker', value: Number((COUNT / mean(1, 'seconds')).toFixed(1)) },
+  });
   const equal = runs.every(({ table }) => table === runs[0]?.table);
   console.log(
     `quotient ${(mean(1, 'seconds') / mean(2, 'seconds')).toFixed(2)}, tables ${equal ? 'equal' : 'DIFFERENT'}`,

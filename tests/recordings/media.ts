@@ -4,12 +4,20 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pcmFile } from './wav-bytes.js';
 
+/** A name in a variable, since it need not be there. */
+const AAC = '@audio/decode-aac';
+
 /** True when the program can be started. */
 export function hasProgram(name: string, flag: string): boolean {
   return spawnSync(name, [flag], { stdio: 'ignore' }).status === 0;
 }
 
 export const HAS_FFMPEG = hasProgram('ffmpeg', '-version');
+/** True where the decoder for AAC was installed, which comes with nothing: `npm install --no-save @audio/decode-aac`. */
+export const HAS_AAC = await import(/* @vite-ignore */ AAC).then(
+  () => true,
+  () => false,
+);
 export const HAS_SOX = hasProgram('sox', '--version');
 
 /**

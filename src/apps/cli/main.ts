@@ -3,12 +3,13 @@ import { isArcError, TOOL_NAME, TOOL_VERSION } from '../../core/index.js';
 import { MAIN_EXAMPLES } from '../terminal/examples.js';
 import { sayError } from '../terminal/failure.js';
 import { guardPipes } from '../terminal/output.js';
+import { listCommands } from './overview.js';
 
 type Register = (program: Command) => void;
 
 /**
- * Every command once. Each is loaded only when it is named (or for the general help), so that a heavy
- * one costs the others no start-up time. A new command is one file in `commands/` and one line here.
+ * Every command once. Each is loaded only when it is named, so that a heavy one costs the others no start-up time. A new
+ * command is one file in `commands/`, one line here and one in `overview.ts`.
  */
 const COMMANDS: Record<string, () => Promise<Register>> = {
   classify: async () => (await import('./commands/classify.js')).registerClassify,
@@ -42,7 +43,8 @@ export async function main(argv: readonly string[]): Promise<void> {
   }
 }
 
-async function createProgram(named: string | undefined): Promise<Command> {
+/** `overview` false loads every command even where only their list is wanted. */
+export async function createProgram(named: string | undefined, overview = true): Promise<Command> {
   const program = new Command(TOOL_NAME)
     .description(
       'Says how the metal crosses a gas metal arc (short-circuit, globular,\nspray or pulsed spray) from a sound recording or a voltage and current trace.',
@@ -56,6 +58,10 @@ async function createProgram(named: string | undefined): Promise<Command> {
     .showHelpAfterError(`(${TOOL_NAME} <command> --help shows the options)`)
     .addHelpText('before', MAIN_EXAMPLES);
   const single = named === undefined || named === 'help' ? undefined : COMMANDS[named];
+  if (!single && named !== 'help' && overview) {
+    listCommands(program);
+    return program;
+  }
   const loaders = single ? [single] : Object.values(COMMANDS);
   for (const register of await Promise.all(loaders.map((load) => load()))) register(program);
   return program;

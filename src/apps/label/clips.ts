@@ -1,6 +1,5 @@
-import { createHash } from 'node:crypto';
 import { mkdir, rename, writeFile } from 'node:fs/promises';
-import { basename, extname, join } from 'node:path';
+import { join } from 'node:path';
 import { type Doubt, doubtsOf } from '../../analysis/index.js';
 import type { Result } from '../../analysis/result/index.js';
 import { isArcError } from '../../core/index.js';
@@ -8,6 +7,7 @@ import type { ReadOptions } from '../../recording/index.js';
 import type { Engine } from '../terminal/judge/engine.js';
 import { cutParts } from './clip-cut.js';
 import { CLIP_COLUMNS, type ClipRow, readClipList, writeClipList } from './clip-list.js';
+import { clipName } from './clip-name.js';
 import type { Journal } from './journal.js';
 import type { Place } from './journal-lines.js';
 import type { TaskList } from './tasks.js';
@@ -95,13 +95,6 @@ function clipRow(result: Result, doubt: Doubt, given: ClipRow): ClipRow {
     notes: '',
     ...given,
   };
-}
-
-/** The name holds what makes a clip another one: file, content and times. */
-function clipName(path: string, sha256: string | null, startS: number, endS: number): string {
-  const mark = createHash('sha256').update(`${path}\n${sha256}`).digest('hex').slice(0, 8);
-  const stem = basename(path, extname(path)).replaceAll(/[^\p{L}\p{N}._-]+/gu, '_');
-  return `${stem}-${mark}-${startS.toFixed(3)}-${endS.toFixed(3)}s.wav`;
 }
 
 /** Cuts the clips of one recording; undefined when it cannot be read any more. */

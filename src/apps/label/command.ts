@@ -37,7 +37,7 @@ export async function labelCommand(
       return queueRunner(plan, { url, passwordFile, patienceS, models });
     }
     const { poolRunner } = await import('./pool.js');
-    return poolRunner(plan, options.workers, engineUrl);
+    return poolRunner(plan, options.workers, engineUrl, options.timeLimitS);
   }
 }
 

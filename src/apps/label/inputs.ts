@@ -3,6 +3,7 @@ import { isAbsolute, normalize, resolve, sep } from 'node:path';
 import { glob, isDynamicPattern } from 'tinyglobby';
 import { ArcError } from '../../core/index.js';
 import { listInputs } from '../terminal/inputs.js';
+import type { OwnFiles } from './own-files.js';
 
 /** An input before its set-up is known. */
 export interface LabelInput {
@@ -13,27 +14,28 @@ export interface LabelInput {
 /**
  * Files, folders and patterns as files, each once, in the order given; patterns and folders in order of
  * name. Inputs that are not there stay in the list, so that they get their row. `own` are files and
- * folders of this run that must not be taken as recordings.
+ * folders of this run that must not be taken as recordings; those of them that were met are in `leftOut`.
  *
  * @throws ArcError `no-match` for a pattern that fits no file.
  */
 export async function labelInputs(
   given: readonly string[],
-  own: readonly string[],
-): Promise<{ inputs: LabelInput[]; twice: number }> {
+  own: OwnFiles,
+): Promise<{ inputs: LabelInput[]; twice: number; leftOut: string[] }> {
   const lists = await Promise.all(given.map(listOne));
-  const excluded = own.map((path) => resolve(path));
-  const isOwn = (key: string): boolean =>
-    excluded.some((one) => key === one || key.startsWith(one + sep));
   const inputs = new Map<string, LabelInput>();
+  const leftOut: string[] = [];
   let twice = 0;
   for (const input of lists.flat()) {
     const key = resolve(input.path);
-    if (isOwn(key)) continue;
+    if (own.has(key)) {
+      leftOut.push(input.path);
+      continue;
+    }
     if (inputs.has(key)) twice += 1;
     else inputs.set(key, input);
   }
-  return { inputs: [...inputs.values()], twice };
+  return { inputs: [...inputs.values()], twice, leftOut };
 }
 
 async function listOne(given: string): Promise<LabelInput[]> {

@@ -19,7 +19,8 @@ export async function lockJournal(journal: string): Promise<{ release(): Promise
   } catch (error) {
     throw isArcError(error) ? error : cannotWrite(path, error);
   } finally {
-    await rm(draft, { force: true });
+    // Where the folder is none, there is nothing to remove either.
+    await rm(draft, { force: true }).catch(() => {});
   }
   return { release: () => rm(path, { force: true }) };
 }

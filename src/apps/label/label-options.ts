@@ -26,6 +26,8 @@ export interface LabelOptions {
   resume: boolean;
   clips: string | undefined;
   tracks: string | undefined;
+  /** Seconds after which one file is given up; undefined for what fits its size. */
+  timeLimitS: number | undefined;
   queue: string | undefined;
   passwordFile: string | undefined;
   queuePatienceS: number;
@@ -71,6 +73,7 @@ export async function readLabelOptions(given: Given): Promise<LabelOptions> {
     resume: given['resume'] === true,
     clips,
     tracks,
+    timeLimitS: secondsOf('--time-limit', given['timeLimit'], undefined),
     queue: text(given['queue']),
     passwordFile: text(given['queuePasswordFile']),
     queuePatienceS: secondsOf('--queue-patience', given['queuePatience'], QUEUE_PATIENCE_S),

@@ -2,10 +2,12 @@ import { setFlagsFromString } from 'node:v8';
 import { Piscina } from 'piscina';
 import { ArcError } from '../../core/index.js';
 import { packageFile } from '../../files/package-file.js';
+import { tookTooLong, usualLimitS } from './file-limit.js';
 import { lostOutcome } from './label-one.js';
 import type { LabelPlan, LabelTask } from './plan.js';
 import type { LabelOutcome } from './record.js';
 import type { Runner } from './runner.js';
+import { Turns } from './turns.js';
 import type { WorkerRequest } from './worker.js';
 
 /** Heap of one thread, beyond which its input fails instead of the machine. Samples are not on it. */
@@ -23,8 +25,11 @@ export interface Pool {
   close(): Promise<void>;
 }
 
-/** A pool of `workers` threads; `engineUrl` null for the engine of the package. */
-export function createPool(workers: number, engineUrl: string | null): Pool {
+/**
+ * A pool of `workers` threads; `engineUrl` null for the engine of the package. A file that takes longer than
+ * `limitS` (by its size where not stated) is given up with its thread, and the others go on.
+ */
+export function createPool(workers: number, engineUrl: string | null, limitS?: number): Pool {
   // Read when a thread's heap is set up, and at no other time.
   setFlagsFromString(`--initial-heap-size=${FIRST_HEAP_MB}`);
   const pool = new Piscina({
@@ -34,22 +39,38 @@ export function createPool(workers: number, engineUrl: string | null): Pool {
     resourceLimits: { maxOldGenerationSizeMb: WORKER_HEAP_MB },
     recordTiming: false,
   });
+  const turns = new Turns(workers);
+  const label = async (task: LabelTask, plan: LabelPlan): Promise<LabelOutcome> => {
+    const request: WorkerRequest = { task, plan, engineUrl };
+    const mostS = limitS ?? (await usualLimitS(task.path));
+    const abort = new AbortController();
+    const timer = setTimeout(() => abort.abort(), 1000 * mostS);
+    try {
+      return (await pool.run(request, { signal: abort.signal })) as LabelOutcome;
+    } catch (error) {
+      const why = abort.signal.aborted
+        ? tookTooLong(task.path, mostS)
+        : workerDied(task.path, error);
+      return lostOutcome(task, plan, why);
+    } finally {
+      clearTimeout(timer);
+    }
+  };
   return {
-    run: async (task, plan) => {
-      const request: WorkerRequest = { task, plan, engineUrl };
-      try {
-        return (await pool.run(request)) as LabelOutcome;
-      } catch (error) {
-        return lostOutcome(task, plan, workerDied(task.path, error));
-      }
-    },
+    // The time of a file begins when a thread is free for it.
+    run: (task, plan) => turns.take(() => label(task, plan)),
     close: () => pool.destroy(),
   };
 }
 
 /** A pool as the one that does the work of a batch. */
-export function poolRunner(plan: LabelPlan, workers: number, engineUrl: string | null): Runner {
-  const pool = createPool(workers, engineUrl);
+export function poolRunner(
+  plan: LabelPlan,
+  workers: number,
+  engineUrl: string | null,
+  limitS?: number,
+): Runner {
+  const pool = createPool(workers, engineUrl, limitS);
   return {
     // One waits for each thread, so that none is idle while a result is written down.
     parallel: workers * 2,

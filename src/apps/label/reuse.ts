@@ -12,6 +12,7 @@ export const PASSING: readonly string[] = [
   'internal-error',
   'worker-died',
   'worker-lost',
+  'took-too-long',
 ];
 
 /**

@@ -1,5 +1,6 @@
 import { type BatchTally, MOST_REMARKS, type Remark } from '../../analysis/index.js';
 import { MODES, type RunMode } from '../../core/index.js';
+import { visible } from '../view/index.js';
 
 /** The closing words of a batch: counts by status and mode, what failed, and what a person should hear. */
 export function summaryText(tally: BatchTally): string {
@@ -16,7 +17,7 @@ export function summaryText(tally: BatchTally): string {
   lines.push(
     ...remarkLines('In doubt, for a person to listen to', tally.doubtfulRemarks, tally.doubtful),
   );
-  return `${lines.join('\n')}\n`;
+  return `${lines.map(visible).join('\n')}\n`;
 }
 
 function remarkLines(title: string, remarks: readonly Remark[], count: number): string[] {

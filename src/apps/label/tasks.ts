@@ -4,6 +4,7 @@ import { withStated } from '../terminal/flags/setup-flags.js';
 import { STDIN } from '../terminal/inputs.js';
 import { type LabelInput, labelInputs } from './inputs.js';
 import type { LabelOptions } from './label-options.js';
+import { OwnFiles } from './own-files.js';
 import { type LabelTask, planFingerprint, type RawSetup } from './plan.js';
 import { joinSetups } from './setup-join.js';
 import { readSetupTable } from './setup-table.js';
@@ -18,16 +19,18 @@ export interface TaskList {
   carriedOf(path: string): Readonly<Record<string, string>>;
   /** What the user should know before the work begins. */
   remarks: string[];
+  /** Files met among the inputs that are outputs of this run. */
+  leftOut: string[];
 }
 
 /** Lists the inputs, joins their set-ups, and takes this part of them. Of inputs named twice the first counts. */
 export async function listTasks(
   given: readonly string[],
   options: LabelOptions,
-  own: readonly string[],
   models: string,
 ): Promise<TaskList> {
-  const { inputs, twice, stated } = await listInputs(given, own);
+  const own = new OwnFiles(options);
+  const { inputs, twice, leftOut, stated } = await listInputs(given, own);
   const table = options.setupsPath ? await readSetupTable(options.setupsPath) : undefined;
   const joined =
     table &&
@@ -54,17 +57,19 @@ export async function listTasks(
     carried: table?.own ?? [],
     carriedOf: (path) => joined?.rowOf(path)?.own ?? {},
     remarks,
+    leftOut,
   };
 }
 
 interface Listed {
   inputs: LabelInput[];
   twice: number;
+  leftOut: string[];
   /** Set-ups stated beside the paths. */
   stated: Map<string, RawSetup>;
 }
 
-async function listInputs(given: readonly string[], own: readonly string[]): Promise<Listed> {
+async function listInputs(given: readonly string[], own: OwnFiles): Promise<Listed> {
   const stated = new Map<string, RawSetup>();
   if (!given.includes(STDIN)) return { ...(await labelInputs(given, own)), stated };
   let twice = 0;
@@ -72,7 +77,12 @@ async function listInputs(given: readonly string[], own: readonly string[]): Pro
     if (stated.has(path)) twice += 1;
     else stated.set(path, setup);
   }
-  return { inputs: [...stated.keys()].map((path) => ({ path, origin: 'named' })), twice, stated };
+  return {
+    inputs: [...stated.keys()].map((path) => ({ path, origin: 'named' })),
+    twice,
+    leftOut: [],
+    stated,
+  };
 }
 
 /** Makes tasks; of two that state the same thing the more special one wins. */

@@ -3,6 +3,7 @@ import { isArcError } from '../../core/index.js';
 import { failInput } from '../terminal/failure.js';
 import type { Engine } from '../terminal/judge/engine.js';
 import { onStopSignal } from '../terminal/stop.js';
+import { visible } from '../view/index.js';
 import { type Built, buildTable } from './build-table.js';
 import { tableOf } from './columns.js';
 import { loadEngine, modelsOf } from './engine-module.js';
@@ -11,6 +12,7 @@ import { lockJournal } from './journal-lock.js';
 import { labelAll } from './label-all.js';
 import type { LabelOptions } from './label-options.js';
 import { progressOnStderr } from './label-progress.js';
+import { spareRecordings } from './own-files.js';
 import type { LabelPlan } from './plan.js';
 import type { Runner } from './runner.js';
 import { summaryText } from './summary.js';
@@ -19,7 +21,7 @@ import { fileExists } from './write-errors.js';
 
 export type MakeRunner = (plan: LabelPlan) => Promise<Runner>;
 
-const say = (text: string): void => void process.stderr.write(text);
+const say = (text: string): void => void process.stderr.write(visible(text));
 
 /**
  * Labels into a table, through a journal beside it. What goes wrong before the first recording is wrong
@@ -37,7 +39,9 @@ export async function labelToFile(
   const engine = await loadEngine(engineUrl);
   const { ENGINE } = engine;
   const models = await modelsOf(options.plan, engine);
-  const list = await listTasks(given, options, ownFiles(options, journalPath), models);
+  const list = await listTasks(given, options, models);
+  const paths = list.tasks.map(({ path }) => path);
+  await spareRecordings(options, paths, list.leftOut, options.plan.models ?? []);
   const lock = await lockJournal(journalPath);
   try {
     const journal = await Journal.open(journalPath, options.overwrite);
@@ -130,13 +134,6 @@ async function writeExtras(
     const reader = { engine, reading: options.plan.reading };
     say(await writeClips(options.clips, journal, built.doubtful, list, reader));
   }
-}
-
-/** Files of this run that may lie in a folder that is labelled. */
-function ownFiles(options: LabelOptions & { out: string }, journal: string): string[] {
-  const { out, setupsPath, clips, tracks } = options;
-  const all = [out, `${out}.partial`, journal, `${journal}.lock`, setupsPath, clips, tracks];
-  return all.filter((path) => path !== undefined);
 }
 
 async function exists(path: string): Promise<boolean> {

@@ -1,7 +1,9 @@
 import { countResult, emptyTally, runBatch } from '../../analysis/index.js';
 import { STDIN } from '../terminal/inputs.js';
 import { stdoutIsOpen, writeOut } from '../terminal/output.js';
+import { spareInputsOfStdout } from '../terminal/spare-inputs.js';
 import { onStopSignal } from '../terminal/stop.js';
+import { visible } from '../view/index.js';
 import { tableOf } from './columns.js';
 import { loadEngine, modelsOf } from './engine-module.js';
 import type { LabelOptions } from './label-options.js';
@@ -78,8 +80,9 @@ async function sourceOf(
   models: string,
 ): Promise<Source> {
   if (!given.includes(STDIN) || options.shard || options.setupsPath) {
-    const list = await listTasks(given, options, [], models);
-    for (const remark of list.remarks) process.stderr.write(`${remark}\n`);
+    const list = await listTasks(given, options, models);
+    await spareInputsOfStdout(list.tasks.map(({ path }) => path));
+    for (const remark of list.remarks) process.stderr.write(`${visible(remark)}\n`);
     return { ...list, total: list.tasks.length };
   }
   const taskOf = taskMaker(options, models);

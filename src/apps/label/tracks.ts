@@ -1,9 +1,14 @@
+import { createHash } from 'node:crypto';
 import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Result } from '../../analysis/result/index.js';
 import type { Journal } from './journal.js';
 import type { Place } from './journal-lines.js';
+import { shortName } from './short-name.js';
 import { cannotWrite } from './write-errors.js';
+
+/** Longest name of a track less its ending, bytes: file systems take 255 for the whole, `.tsv.partial` included. */
+const NAME_BYTES = 220;
 
 /**
  * One label track for each recording that was judged: start, end and label a line, with tabs between
@@ -50,7 +55,12 @@ export function trackText(result: Result): string {
 /** Folders become part of the name, so that equal names in different folders stay apart. */
 export function trackName(path: string): string {
   const parts = path.split(/[\\/]+/).filter((part) => part !== '' && part !== '.' && part !== '..');
-  return `${parts.join('__').replaceAll(/[:*?"<>|]/g, '_')}.tsv`;
+  const name = parts.join('__').replaceAll(/[:*?"<>|]/g, '_');
+  const short = shortName(name, NAME_BYTES);
+  if (short === name) return `${name}.tsv`;
+  // What was cut off may be all that tells two recordings apart.
+  const mark = createHash('sha256').update(path).digest('hex').slice(0, 8);
+  return `${short}-${mark}.tsv`;
 }
 
 async function put(path: string, text: string): Promise<void> {

@@ -44,22 +44,31 @@ async function listOne(path: string): Promise<(Input | LostInput)[]> {
     if (!stats.isDirectory()) return [{ path, origin: 'named' }];
     const files = await listFolder(path);
     if (files.length === 0) throw emptyFolder(path);
-    return files.map((file) => ({ path: file, origin: 'folder' }));
+    return files;
   } catch (error) {
-    return [{ path, origin: 'lost', error: isArcError(error) ? error : fileError(path, error) }];
+    return [lost(path, error)];
   }
 }
 
-/** All files below a folder. Links to files are followed, links to folders are not (they may loop). */
-async function listFolder(folder: string): Promise<string[]> {
+function lost(path: string, error: unknown): LostInput {
+  return { path, origin: 'lost', error: isArcError(error) ? error : fileError(path, error) };
+}
+
+/**
+ * All files below a folder. Links to files are followed, links to folders are not (they may loop). A folder in it
+ * that cannot be listed is one lost input.
+ */
+async function listFolder(folder: string): Promise<(Input | LostInput)[]> {
   const entries = await readdir(folder, { withFileTypes: true });
   entries.sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
-  const files: string[] = [];
+  const files: (Input | LostInput)[] = [];
   for (const entry of entries) {
     if (entry.name.startsWith('.')) continue;
     const path = join(folder, entry.name);
-    if (entry.isDirectory()) files.push(...(await listFolder(path)));
-    else if (entry.isFile() || (entry.isSymbolicLink() && (await isFile(path)))) files.push(path);
+    if (entry.isDirectory())
+      files.push(...(await listFolder(path).catch((error) => [lost(path, error)])));
+    else if (entry.isFile() || (entry.isSymbolicLink() && (await isFile(path))))
+      files.push({ path, origin: 'folder' });
   }
   return files;
 }

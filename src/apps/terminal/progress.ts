@@ -1,5 +1,5 @@
 import type { Recording } from '../../recording/index.js';
-import { ENGLISH } from '../view/index.js';
+import { ENGLISH, visible } from '../view/index.js';
 
 /** One line on stderr that says how far it is; only where stderr is a terminal and work takes long. */
 export interface Progress {
@@ -30,7 +30,8 @@ export function createProgress(
     stream.write(`\r\x1b[2K${text.slice(0, Math.max(20, (stream.columns || 80) - 1))}`);
   };
   return {
-    watch: (recording, name) => {
+    watch: (recording, given) => {
+      const name = visible(given);
       index += 1;
       const lead = total > 1 ? `${index} of ${total}  ` : '';
       const blocks = recording.blocks.bind(recording);

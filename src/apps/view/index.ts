@@ -19,6 +19,7 @@ export { cautionLines } from './sections.js';
 export { type Coded, tell, tellAll } from './tell.js';
 export { type TerminalOptions, terminalText } from './terminal.js';
 export type { EventRates } from './timeline-bar.js';
+export { visible, visibleWithin } from './visible.js';
 export { ENGLISH_TIME } from './words/english.js';
 export { GERMAN_TIME } from './words/german.js';
 export {

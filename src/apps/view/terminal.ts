@@ -11,6 +11,7 @@ import {
   reasonLines,
 } from './sections.js';
 import { type EventRates, timelineBar } from './timeline-bar.js';
+import { visibleWithin } from './visible.js';
 import { ENGLISH, type Words } from './words/index.js';
 
 /** How much is said: `explain` adds every reason, the settings in force and the steps taken. */
@@ -30,7 +31,9 @@ export interface TerminalOptions extends Look {
  * A result as text for a terminal: the verdict first, then the evidence, the cross-check, what to
  * check next, the cautions. Ends with a line end.
  */
-export function terminalText(result: Result, options: TerminalOptions): string {
+export function terminalText(given: Result, options: TerminalOptions): string {
+  // Names of files and columns come from elsewhere, and a terminal obeys what is in them.
+  const result = visibleWithin(given);
   const { brief = false, explain = false, words = ENGLISH } = options;
   const { terminal } = words;
   const view = viewResult(result, words);

@@ -4,7 +4,7 @@ import { readLanguage } from '../terminal/flags/language-flag.js';
 import { lookOf } from '../terminal/look.js';
 import { stdoutIsOpen, writeOut } from '../terminal/output.js';
 import { onStopSignal } from '../terminal/stop.js';
-import type { Words } from '../view/index.js';
+import { visible, type Words } from '../view/index.js';
 import { AlarmCommand } from './alarm-command.js';
 import type { Observer } from './events.js';
 import type { MqttPublisher } from './mqtt/publisher.js';
@@ -79,7 +79,7 @@ async function openParts(options: WatchOptions, words: Words): Promise<Parts> {
   const folder = welds === undefined ? undefined : await openWeldFolder(welds, say);
   const mqtt =
     options.mqtt && (await (await import('./mqtt/publisher.js')).openMqtt(options.mqtt, say));
-  const command = onAlarm && new AlarmCommand(onAlarm, say);
+  const command = onAlarm && new AlarmCommand(onAlarm, say, options.alarmAlso);
   const observers = [folder, mqtt, command, viewOf(options, words)].filter(
     (one) => one !== undefined,
   );
@@ -117,7 +117,7 @@ async function list({ watch }: Words): Promise<void> {
 }
 
 function say(text: string): void {
-  if (stdoutIsOpen() || !process.stderr.destroyed) process.stderr.write(`${text}\n`);
+  if (stdoutIsOpen() || !process.stderr.destroyed) process.stderr.write(`${visible(text)}\n`);
 }
 
 function noSource(): ArcError {

@@ -50,6 +50,10 @@ export type WatchEvent =
   | { event: 'not-a-weld'; timeS: number; startS: number }
   | ({ event: 'signal-lost'; timeS: number } & Why)
   | { event: 'signal-back'; timeS: number }
+  /** Bytes come, but no row or sample could be read for some time. */
+  | ({ event: 'unreadable'; timeS: number; bytes: number } & Why)
+  /** The signal is there, but no arc was seen for as long as was asked for. */
+  | { event: 'no-arc'; timeS: number; sinceS: number }
   | ({ event: 'gap'; timeS: number; lostS: number | null } & Why)
   | ({ event: 'expect'; timeS: number; mode: Mode | null } & Why)
   | { event: 'note'; timeS: number; text: string; textMessage?: Message }

@@ -5,6 +5,8 @@ import type { Setup } from '../../setup/index.js';
 import { readReading } from '../terminal/flags/reading-flags.js';
 import { readSettings } from '../terminal/flags/setting-flags.js';
 import { readSetup } from '../terminal/flags/setup-flags.js';
+import { checkProgram } from './find-program.js';
+import { LACKS, type Lack } from './lack.js';
 import { type MqttOptions, readMqtt } from './mqtt/options.js';
 
 /** Everything the user stated, checked. */
@@ -23,6 +25,10 @@ export interface WatchOptions {
   tackS: number;
   /** Silence of the line after which the signal counts as lost, s. */
   lostAfterS: number;
+  /** Time without an arc that is said, s; infinite where it is not. */
+  noArcAfterS: number;
+  /** What raises the alarm beside departures. */
+  alarmAlso: ReadonlySet<Lack>;
   speed: number;
   follow: boolean;
   /** A followed file ends when it has not grown for so long, s. */
@@ -45,10 +51,14 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
   const setup = await readSetup(raw);
   const mode = setup.expectedMode;
   const programs = readPrograms(text(raw['programs']));
-  if (raw['onAlarm'] !== undefined && !mode && programs.size === 0 && !raw['mqtt'])
-    throw needs('--on-alarm', '--expect <mode> or --programs');
+  const alarmAlso = readAlarmAlso(text(raw['alarmAlso']));
+  const quiet = !mode && programs.size === 0 && alarmAlso.size === 0;
+  if (raw['onAlarm'] !== undefined && quiet && !raw['mqtt'])
+    throw needs('--on-alarm', '--expect <mode>, --programs or --alarm-also');
   const good = Array.isArray(raw['good']) ? raw['good'] : [];
   if (good.length > 0 && !mode) throw needs('--good', '--expect <mode>');
+  const onAlarm = readOnAlarm(raw);
+  if (onAlarm) await checkProgram(onAlarm[0]!);
   const welds = text(raw['welds']);
   return {
     reading: readReading(raw),
@@ -60,12 +70,14 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
     good,
     tackS: seconds(raw, 'tack', 0, 60) ?? 1,
     lostAfterS: seconds(raw, 'lostAfter', 0.1, 3600) ?? 1,
+    noArcAfterS: seconds(raw, 'arcMissingAfter', 1, 604_800) ?? Number.POSITIVE_INFINITY,
+    alarmAlso,
     speed: readSpeed(text(raw['speed'])),
     follow: raw['follow'] === true,
     endAfterS: seconds(raw, 'endAfter', 0.1, 1e6) ?? Number.POSITIVE_INFINITY,
     baud: number(raw, 'baud', 300, 4_000_000) ?? 115_200,
     welds,
-    onAlarm: readOnAlarm(raw),
+    onAlarm,
     json: raw['json'] === true,
     mqtt: await readMqtt(raw, welds),
   };
@@ -78,6 +90,17 @@ export function expected(given: string | undefined): Mode | null {
   const mode = MODES.find((one) => one === name);
   if (mode) return mode;
   throw bad('expect', given, `one of ${MODES.join(', ')}`, didYouMean(name, MODES));
+}
+
+function readAlarmAlso(given: string | undefined): Set<Lack> {
+  const words = given?.split(',').map((word) => word.trim().toLowerCase()) ?? [];
+  return new Set(
+    words.map((word) => {
+      const lack = LACKS.find((one) => one === word);
+      if (lack) return lack;
+      throw bad('alarm-also', word, `any of ${LACKS.join(',')}`, didYouMean(word, LACKS));
+    }),
+  );
 }
 
 function readOnAlarm(raw: Raw): string[] | undefined {

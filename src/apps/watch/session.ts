@@ -2,6 +2,7 @@ import type { LiveEvent } from '../../analysis/index.js';
 import { DepartureWatch } from '../../analysis/index.js';
 import { type Made, message, said } from '../../messages/index.js';
 import type { Observer, WatchEvent, WatchState, Why } from './events.js';
+import { type Lack, NoArcWatch, UnreadableWatch } from './lack.js';
 import { ModeChangeNotifier } from './mode-change-notifier.js';
 import type { WatchOptions } from './options.js';
 import { type GoodWelds, refuseOtherKind } from './reference-welds.js';
@@ -26,10 +27,14 @@ export class Session {
   readonly #watch: DepartureWatch;
   readonly #notifier = new ModeChangeNotifier();
   readonly #strip = new Strip();
+  readonly #unreadable = new UnreadableWatch();
+  readonly #noArc: NoArcWatch;
   #nextWeld: number;
   #welds = 0;
   #lastMs = performance.now();
   #lostBefore = 0;
+  /** Whether a lost signal was said and not yet that it is back; a gap that closes by itself is said as a gap. */
+  #saidLost = false;
 
   constructor(
     source: LiveSource,
@@ -44,6 +49,7 @@ export class Session {
     this.#good = good;
     this.#nextWeld = firstWeld;
     this.#streams = new StreamHolder(source.name, options);
+    this.#noArc = new NoArcWatch(options.noArcAfterS);
     const { expectation, settings } = options;
     this.#watch = new DepartureWatch(expectation, settings.craterMaskS, good?.modeBias);
     const { cells } = this.#strip;
@@ -100,12 +106,17 @@ export class Session {
 
   async #samples(channels: Float64Array[]): Promise<void> {
     this.#lastMs = performance.now();
-    if (this.state.signal === 'lost')
-      await this.#tell({ event: 'signal-back', timeS: this.state.timeS });
+    this.#unreadable.samples(this.#source.losses.bytes);
+    if (this.#saidLost) await this.#tell({ event: 'signal-back', timeS: this.state.timeS });
+    this.#saidLost = false;
     this.state.signal = 'ok';
     await this.#live(this.#streams.push(channels));
     this.state.timeS = this.#streams.timeS;
-    if (!this.state.arcOn) this.#strip.set(this.state.timeS, 'off');
+    if (this.state.arcOn) return this.#noArc.arc(this.state.timeS);
+    this.#strip.set(this.state.timeS, 'off');
+    const sinceS = this.#noArc.lack(this.state.timeS);
+    if (sinceS !== undefined)
+      await this.#lack({ event: 'no-arc', timeS: this.state.timeS, sinceS });
   }
 
   async #gap(lostS: number | null, why: Made): Promise<void> {
@@ -130,12 +141,23 @@ export class Session {
     const quietS = (performance.now() - this.#lastMs) / 1000;
     if (state.signal === 'ok' && quietS > this.#options.lostAfterS) {
       state.signal = 'lost';
+      this.#saidLost = true;
       this.#watch.signalLost();
       this.#strip.set(state.timeS, 'lost');
       const why = message('watch-nothing-comes', { quietS });
-      void this.#tell({ event: 'signal-lost', timeS: state.timeS, ...because(why) });
+      void this.#lack({ event: 'signal-lost', timeS: state.timeS, ...because(why) });
+    }
+    const bytes = this.#unreadable.lack(this.#source.losses.bytes);
+    if (bytes !== undefined) {
+      const why = message('watch-unreadable', { bytes, quietS });
+      void this.#lack({ event: 'unreadable', timeS: state.timeS, bytes, ...because(why) });
     }
     for (const one of this.#observers) one.tick?.(state);
+  }
+
+  async #lack(event: WatchEvent & { event: Lack }): Promise<void> {
+    if (this.#options.alarmAlso.has(event.event)) this.state.alarms++;
+    await this.#tell(event);
   }
 
   async #live(events: LiveEvent[]): Promise<void> {

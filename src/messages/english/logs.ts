@@ -54,6 +54,11 @@ export const LOGS: CatalogueOf<LogParams> = {
     `The time stamps are rounded to more than a sampling step; ${write.figures(rateHz, 7)} Hz is the mean rate, and the rows are taken as evenly spaced.`,
   'uneven-time': ({ shortStepS, longStepS, rateHz }, write) =>
     `The rows are unevenly spaced (${write.precise(shortStepS * 1000, 3)} ms to ${write.precise(longStepS * 1000, 3)} ms); they were resampled on straight lines to ${write.figures(rateHz, 7)} Hz, the median step. Detail shorter than the longest steps is lost.`,
+  'column-not-read': ({ columns, why }, write) => {
+    const names = write.and(columns.map((one) => `“${one}”`));
+    const what = why === 'complex' ? 'complex numbers' : 'no flat numbers';
+    return `${names} ${columns.length === 1 ? `holds ${what} and was` : `hold ${what} and were`} left out.`;
+  },
   'time-unit-assumed': ({ column: name, unitS, by }, write) => {
     const unit = UNITS[unitS] ?? `units of ${write.plain(unitS)} s`;
     const why = by === 'size' ? 'from its size and steps' : 'from the stated rate';

@@ -37,6 +37,8 @@ export const RECORDING: CatalogueOf<RecordingParams> = {
     const by = replacedBy === 'last-good' ? 'the last good value' : '0';
     return `${write.plain(samples)} ${samples === 1 ? 'sample is' : 'samples are'} not a number (at ${shown}${more}); replaced by ${by}.`;
   },
+  'one-sided-sound': () =>
+    'The samples lie on one side of zero, as the volts or amperes of an arc do and a sound does not. State what the channels hold with --channel and --scale; also where it is sound after all.',
   'channel-assumed': ({ channels }, write) =>
     `Of ${write.plain(channels)} channels the first was taken as sound and the others were left out; state a channel to use another, or which ones hold voltage and current.`,
   'sample-rate-stated': ({ sampleRateHz }, write) =>

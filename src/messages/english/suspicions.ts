@@ -4,6 +4,12 @@ import type { CatalogueOf } from '../writer.js';
 export const SUSPICIONS: CatalogueOf<SuspicionParams> = {
   'swapped-channels': ({ meanVoltageV, meanCurrentA }, write) =>
     `The voltage averages ${write.figures(meanVoltageV, 4)} V and the current ${write.figures(meanCurrentA, 4)} A: it looks as if the two columns were swapped. They were read as they are; state the columns to change that.`,
+  'implausible-voltage': ({ limitV, shareOfTime }, write) =>
+    `The voltage lies beyond ${write.plain(limitV)} V for ${write.percent(shareOfTime)} of the time, and no arc burns there: a wrong scale, the mains, or a column that holds something else?`,
+  'implausible-current': (given, write) =>
+    given.how === 'beyond'
+      ? `The current lies beyond ${write.plain(given.limitA)} A for ${write.percent(given.shareOfTime)} of the time, more than any source of this process gives: a wrong scale, or a column that holds something else?`
+      : `The current never goes beyond ${write.figures(given.peakA, 3)} A, and no wire melts with that: a wrong scale, or a column that holds something else?`,
   'voltage-too-high': ({ peakV, looksLike }, write) =>
     looksLike === 'millivolts'
       ? `The voltage reaches ${write.figures(peakV, 4)} V: it looks like millivolts taken for volts. It was read as it is; state a voltage scale of 0.001 if so.`

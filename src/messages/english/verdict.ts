@@ -17,5 +17,6 @@ export const VERDICT: CatalogueOf<VerdictParams> = {
     `The run as a whole looks like ${write.mode(run)}, but most moments like ${write.mode(moments)}.`,
   'mode-held': ({ mode, shareOfTime }, write) =>
     `${write.mode(mode)} over ${write.percent(shareOfTime)} of the judged arc time.`,
+  'mode-implausible': ({ why }, write) => `No mode is named. ${write.say(why)}`,
   'input-failed': ({ text }) => text,
 };

@@ -2,6 +2,8 @@ import type { WatchParams } from '../rooms/watch.js';
 import type { CatalogueOf } from '../writer.js';
 
 export const WATCH: CatalogueOf<WatchParams> = {
+  'watch-unreadable': ({ bytes, quietS }, write) =>
+    `${write.plain(bytes)} bytes came in ${write.fixed(quietS, 0)} s and none could be read: the speed of the line, or another format?`,
   'watch-nothing-comes': ({ quietS }, write) => `nothing has come for ${write.fixed(quietS, 1)} s`,
   'watch-clock-anew': () => 'the clock of the logger began anew',
   'watch-samples-missing': ({ samples }, write) => `${write.plain(samples)} samples are missing`,

@@ -58,6 +58,11 @@ export const LOGS: CatalogueOf<LogParams> = {
     `Die Zeitangaben sind gröber als ein Abtastschritt; ${write.figures(rateHz, 7)} Hz ist die mittlere Abtastrate, die Zeilen gelten als gleich weit auseinander.`,
   'uneven-time': ({ shortStepS, longStepS, rateHz }, write) =>
     `Die Zeilen haben ungleiche Abstände (${write.precise(shortStepS * 1000, 3)} ms bis ${write.precise(longStepS * 1000, 3)} ms); sie wurden geradlinig auf ${write.figures(rateHz, 7)} Hz, den Median der Abstände, umgerechnet. Feineres als die längsten Abstände ist verloren.`,
+  'column-not-read': ({ columns, why }, write) => {
+    const names = write.and(columns.map((one) => `„${one}“`));
+    const what = why === 'complex' ? 'komplexe Zahlen' : 'keine einfachen Zahlen';
+    return `${names}: ${what}; nicht gelesen.`;
+  },
   'time-unit-assumed': ({ column: name, unitS, by }, write) => {
     const unit = UNITS[unitS] ?? `Einheiten von ${write.plain(unitS)} s`;
     const why = by === 'size' ? 'nach Größe und Schritten' : 'nach der angegebenen Abtastrate';

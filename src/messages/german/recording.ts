@@ -38,6 +38,8 @@ export const RECORDING: CatalogueOf<RecordingParams> = {
     const by = replacedBy === 'last-good' ? 'den letzten gültigen Wert' : '0';
     return `${write.plain(samples)} ${samples === 1 ? 'Wert ist' : 'Werte sind'} keine Zahl (bei ${shown}${more}); ersetzt durch ${by}.`;
   },
+  'one-sided-sound': () =>
+    'Die Werte liegen auf einer Seite der Null, wie Volt oder Ampere eines Lichtbogens und nicht wie ein Ton. Mit --channel und --scale angeben, was die Kanäle enthalten; auch, wenn es doch Ton ist.',
   'channel-assumed': ({ channels }, write) =>
     `Von ${write.plain(channels)} Kanälen wurde der erste als Ton genommen, die anderen blieben weg; einen Kanal angeben, wenn ein anderer gelten soll, oder welche Kanäle Spannung und Strom enthalten.`,
   'sample-rate-stated': ({ sampleRateHz }, write) =>

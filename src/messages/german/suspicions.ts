@@ -4,6 +4,12 @@ import type { CatalogueOf } from '../writer.js';
 export const SUSPICIONS: CatalogueOf<SuspicionParams> = {
   'swapped-channels': ({ meanVoltageV, meanCurrentA }, write) =>
     `Die Spannung beträgt im Mittel ${write.figures(meanVoltageV, 4)} V und der Strom ${write.figures(meanCurrentA, 4)} A: Das sieht nach zwei vertauschten Spalten aus. Sie wurden gelesen, wie sie sind; wenn das falsch ist, die Spalten angeben.`,
+  'implausible-voltage': ({ limitV, shareOfTime }, write) =>
+    `Die Spannung liegt ${write.percent(shareOfTime)} der Zeit jenseits von ${write.plain(limitV)} V, und dort brennt kein Lichtbogen: ein falscher Maßstab, das Netz oder eine Spalte mit etwas anderem?`,
+  'implausible-current': (given, write) =>
+    given.how === 'beyond'
+      ? `Der Strom liegt ${write.percent(given.shareOfTime)} der Zeit jenseits von ${write.plain(given.limitA)} A, mehr als eine Stromquelle dieses Verfahrens abgibt: ein falscher Maßstab oder eine Spalte mit etwas anderem?`
+      : `Der Strom kommt nie über ${write.figures(given.peakA, 3)} A, und damit schmilzt kein Draht: ein falscher Maßstab oder eine Spalte mit etwas anderem?`,
   'voltage-too-high': ({ peakV, looksLike }, write) =>
     looksLike === 'millivolts'
       ? `Die Spannung erreicht ${write.figures(peakV, 4)} V: Das sieht nach Millivolt aus, die als Volt gelesen sind. Sie wurde gelesen, wie sie ist; wenn das zutrifft, einen Maßstab der Spannung von 0,001 angeben.`

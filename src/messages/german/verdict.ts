@@ -18,6 +18,7 @@ export const VERDICT: CatalogueOf<VerdictParams> = {
     `Der Versuch als Ganzes sieht nach ${write.mode(run)} aus, die meisten Augenblicke aber nach ${write.mode(moments)}.`,
   'mode-held': ({ mode, shareOfTime }, write) =>
     `${write.mode(mode)} über ${write.percent(shareOfTime)} der beurteilten Lichtbogenzeit.`,
+  'mode-implausible': ({ why }, write) => `Es wird keine Lichtbogenart genannt. ${write.say(why)}`,
   'input-failed': ({ text }) =>
     `Die Datei ließ sich nicht auswerten. Meldung des Programms auf Englisch: „${text}“`,
 };

@@ -2,6 +2,8 @@ import type { WatchParams } from '../rooms/watch.js';
 import type { CatalogueOf } from '../writer.js';
 
 export const WATCH: CatalogueOf<WatchParams> = {
+  'watch-unreadable': ({ bytes, quietS }, write) =>
+    `In ${write.fixed(quietS, 0)} s kamen ${write.plain(bytes)} Bytes, und keines war lesbar: die Geschwindigkeit der Leitung oder ein anderes Format?`,
   'watch-nothing-comes': ({ quietS }, write) => `seit ${write.fixed(quietS, 1)} s kommt nichts`,
   'watch-clock-anew': () => 'die Uhr des Datenloggers begann von vorn',
   'watch-samples-missing': ({ samples }, write) => `${write.plain(samples)} Werte fehlen`,

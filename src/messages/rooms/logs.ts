@@ -17,6 +17,8 @@ export interface LogParams {
   'voltage-column': ColumnTaken;
   'current-column': ColumnTaken;
   'other-column': { columns: ColumnName[]; quantity: Quantity };
+  /** Columns passed over though their names are those of what is wanted. */
+  'column-not-read': { columns: string[]; why: 'complex' | 'not-flat-numbers' };
   filled: { bridged: number; zeroed: number; values: number };
   'rate-stated': { rateHz: number };
   'rate-from-file': { rateHz: number; line: string };

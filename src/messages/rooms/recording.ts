@@ -24,6 +24,8 @@ export interface RecordingParams {
   'above-full-scale': { peakOverFullScale: number };
   /** Times of the first few; more may have been met. */
   'not-finite': { samples: number; firstTimesS: number[]; replacedBy: 'last-good' | 'zero' };
+  /** Samples on one side of zero, as volts and amperes are. */
+  'one-sided-sound': Nothing;
   'channel-assumed': { channels: number };
   'sample-rate-stated': { sampleRateHz: number };
   'file-growing': { openedBytes: number; nowBytes: number };

@@ -1,5 +1,5 @@
 import type { Mode } from '../../core/index.js';
-import type { Nothing } from '../terms.js';
+import type { Message, Nothing } from '../terms.js';
 
 /** Why a run is answered as it is. */
 export interface VerdictParams {
@@ -13,6 +13,8 @@ export interface VerdictParams {
   'mode-not-sure': { mode: Mode; probability: number };
   'run-against-moments': { run: Mode; moments: Mode };
   'mode-held': { mode: Mode; shareOfTime: number };
+  /** What was read cannot be what it was taken for. */
+  'mode-implausible': { why: Message };
   /** The input could not be read or judged; the text is that of the error, in English. */
   'input-failed': { errorCode: string; text: string };
 }

@@ -2,6 +2,7 @@ import type { Nothing } from '../terms.js';
 
 /** Why something happened to a live signal, or to what is expected of it. */
 export interface WatchParams {
+  'watch-unreadable': { bytes: number; quietS: number };
   'watch-nothing-comes': { quietS: number };
   'watch-clock-anew': Nothing;
   'watch-samples-missing': { samples: number };

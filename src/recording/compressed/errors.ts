@@ -45,8 +45,8 @@ export function noDecoder(codec: string, cause?: unknown): ArcError {
     code: 'no-decoder',
     what: `No decoder for ${codec.toUpperCase()} is at hand.`,
     expected:
-      'ffmpeg on this machine, the optional package @audio/decode-aac, or a browser that plays it',
-    todo: 'Install ffmpeg, or run npm install without --omit=optional, or convert the file to WAV.',
+      'ffmpeg on this machine, the package @audio/decode-aac beside this one, or a browser that plays it',
+    todo: 'Install ffmpeg, or run npm install @audio/decode-aac (its licence is the GPL), or convert the file to WAV.',
     cause,
   });
 }

@@ -1,12 +1,13 @@
 import { ArcError, type Note } from '../../core/index.js';
 import { note } from '../../messages/index.js';
 import type { Channel, ReadOptions, Recording, SampleBlock } from '../types.js';
-import { chooseColumns } from './choose-columns.js';
+import { type ChosenColumn, chooseColumns } from './choose-columns.js';
 import { createGapFiller, refuseMostlyMissing } from './fill.js';
+import { refuseUnlikeVolts } from './lone-column.js';
 import { checkRate, untimedRate } from './rate.js';
 import { samplingNotes } from './sampling-notes.js';
 import { factorOf, refuseIdleScale } from './scale.js';
-import { emptyFigures, observe, suspectMistakes } from './suspicion.js';
+import { emptyFigures, MOST, observe, suspectMistakes } from './suspicion.js';
 import type { LogTable } from './table.js';
 import { type GriddedRows, timedRows } from './timed-rows.js';
 
@@ -41,6 +42,7 @@ export async function assembleRecording(table: LogTable, options: ReadOptions): 
       : await timedRows(table, choice.time, wanted, options.sampleRateHz);
   checkRate(rows.rateHz, table.fileName);
   table.notes.push(...samplingNotes(rows.rateHz));
+  const lone = choice.loneByPlace ? choice.voltage : undefined;
   const known = choice.time === undefined ? table.rowsOf?.(wanted) : undefined;
   return {
     kind: 'electrical',
@@ -49,7 +51,7 @@ export async function assembleRecording(table: LogTable, options: ReadOptions): 
     channels,
     ...(known === undefined ? {} : { expectedSamples: known }),
     notes: table.notes,
-    blocks: () => finishBlocks(rows, factors, channels, table),
+    blocks: () => finishBlocks(rows, factors, channels, table, lone),
   };
 }
 
@@ -76,13 +78,14 @@ async function* finishBlocks(
   factors: readonly number[],
   channels: readonly Channel[],
   table: LogTable,
+  lone: ChosenColumn | undefined,
 ): AsyncGenerator<SampleBlock> {
   const filler = createGapFiller(channels.length, rows.rateHz);
   const figures = channels.map(emptyFigures);
   let startSample = 0;
   const emit = (samples: Float64Array[]): SampleBlock => {
     samples.forEach((channel, c) => {
-      observe(figures[c]!, channel);
+      observe(figures[c]!, channel, MOST[channels[c]!.quantity as 'voltage' | 'current']);
     });
     const block = { startSample, channels: samples };
     startSample += samples[0]?.length ?? 0;
@@ -98,15 +101,21 @@ async function* finishBlocks(
   const rest = filler.flush();
   if ((rest[0]?.length ?? 0) > 0) yield emit(rest);
   if (startSample === 0) throw noSamples(table.fileName);
+  if (lone) refuseUnlikeVolts(table.fileName, lone, figures[0]!);
   const { bridged, zeroed } = filler;
   refuseMostlyMissing(table.fileName, bridged + zeroed, startSample * channels.length);
   table.notes.push(...rows.closing(), ...fillNotes(bridged, zeroed, startSample * channels.length));
   table.notes.push(...suspectMistakes(channels, figures));
 }
 
+/** Instruments write 9.9E+37 or 9.91E+37 where they have no value (SCPI 1999, volume 1, 7.2.1.4 and 7.2.1.5). */
+const NO_VALUE = 9.8e37;
+
 function multiply(samples: Float64Array, factor: number): void {
-  if (factor === 1) return;
-  for (let i = 0; i < samples.length; i++) samples[i] = (samples[i] as number) * factor;
+  for (let i = 0; i < samples.length; i++) {
+    const value = samples[i] as number;
+    samples[i] = value >= NO_VALUE || value <= -NO_VALUE ? Number.NaN : value * factor;
+  }
 }
 
 function fillNotes(bridged: number, zeroed: number, all: number): Note[] {

@@ -3,6 +3,7 @@ import { note } from '../../messages/index.js';
 import type { ReadOptions } from '../types.js';
 import { columnName, findColumn, listColumns, quote } from './find-column.js';
 import { unitOf } from './header-name.js';
+import { refuseOwnTable } from './own-table.js';
 import type { LogColumn, LogTable } from './table.js';
 import type { LogUnit } from './units.js';
 import { isNotMeasured, type LogQuantity, recogniseName } from './words.js';
@@ -19,6 +20,8 @@ export interface ColumnChoice {
   time?: ChosenColumn;
   voltage?: ChosenColumn;
   current?: ChosenColumn;
+  /** One column without a name is taken as the voltage, though it could be the current. */
+  loneByPlace?: boolean;
   notes: Note[];
 }
 
@@ -47,7 +50,13 @@ export function chooseColumns(table: LogTable, options: ReadOptions): ColumnChoi
   if (table.columns.every((column) => column.unnamed && column.unit === undefined)) {
     chooseByOrder(table, choice, taken, noTime);
   } else chooseByName(table, choice, taken, noTime);
-  if (choice.voltage === undefined && choice.current === undefined) throw unknownColumns(table);
+  if (choice.voltage === undefined && choice.current === undefined) {
+    refuseOwnTable(
+      table.fileName,
+      table.columns.map(({ name, unit }) => name + (unit === undefined ? '' : `_${unit}`)),
+    );
+    throw unknownColumns(table);
+  }
   return choice;
 }
 
@@ -120,6 +129,7 @@ function chooseByOrder(
   }
   if (choice.voltage !== undefined || choice.current !== undefined)
     order.splice(order.indexOf('voltage'));
+  choice.loneByPlace = free.length - (order[0] === 'time' ? 1 : 0) === 1;
   for (const quantity of order) {
     const index = free.shift();
     if (index === undefined) break;

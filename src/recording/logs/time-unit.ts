@@ -5,7 +5,7 @@ import { judgeTimeBase, type TimeBase } from './time-base.js';
 
 /** Time units in seconds, in the order in which they are tried. */
 const UNITS_S: readonly number[] = [1, 1e-3, 1e-6, 1e-9];
-/** A trace slower than this is of no use for an arc, so the unit is taken to be a smaller one. */
+/** A trace slower than this is of no use for an arc: that the column counts seconds is then doubtful. */
 const SLOWEST_HZ = 50;
 /** Dates counted from 1970 lie beyond this many seconds (some time in 1973) … */
 const EPOCH_S = 1e8;
@@ -22,11 +22,11 @@ export interface TimePlan {
 
 /**
  * Finds the unit of a time column and its rhythm. A written unit is believed; otherwise seconds, unless
- * the values are plainly dates in smaller units, or seconds would mean fewer than 50 rows a second. A
+ * the values are plainly dates in smaller units. Where seconds would mean fewer than 50 rows a second, it asks. A
  * rate stated by the user decides between the units, and must agree with the column.
  *
  * @param stamps first rows of the column as they stand, in rising order
- * @throws ArcError `no-time-steps`, `rate-contradiction`.
+ * @throws ArcError `no-time-steps`, `time-unit-unclear`, `rate-contradiction`.
  */
 export function planTime(
   fileName: string,
@@ -50,6 +50,7 @@ export function planTime(
       throw contradiction(fileName, time, rateAt(written ?? 1), statedRateHz);
   }
   factor ??= written ?? guessFactor(stamps, rateAt);
+  if (factor === undefined) throw unclearUnit(fileName, time, rateAt);
   const scaled = judgeTimeBase(stamps, factor) ?? raw;
   const base = statedRateHz === undefined ? scaled : { ...scaled, rateHz: statedRateHz };
   return {
@@ -59,11 +60,26 @@ export function planTime(
   };
 }
 
-function guessFactor(stamps: Float64Array, rateAt: (factor: number) => number): number {
+/** Undefined where seconds would be too slow for an arc: milliseconds then, or a slow log of seconds? */
+function guessFactor(stamps: Float64Array, rateAt: (factor: number) => number): number | undefined {
   const size = Math.abs(stamps[0] ?? 0);
   const epoch = UNITS_S.find((f) => size * f >= EPOCH_S && size * f < EPOCH_END_S);
   if (epoch !== undefined && rateAt(epoch) >= 1) return epoch;
-  return UNITS_S.find((f) => rateAt(f) >= SLOWEST_HZ) ?? 1;
+  return rateAt(1) >= SLOWEST_HZ ? 1 : undefined;
+}
+
+function unclearUnit(
+  fileName: string,
+  time: ChosenColumn,
+  rateAt: (factor: number) => number,
+): ArcError {
+  const [s, ms, us] = [1, 1e-3, 1e-6].map((factor) => Number(rateAt(factor).toPrecision(5)));
+  return new ArcError({
+    code: 'time-unit-unclear',
+    what: `${fileName}: the time column “${time.column.name}” gives no unit. In seconds it would be a log of ${s} Hz, too slow for an arc; in milliseconds ${ms} Hz, in microseconds ${us} Hz.`,
+    expected: 'the unit in the name, such as time_ms, or the rate',
+    todo: `Pass --sample-rate ${ms} for milliseconds, or --sample-rate ${us} for microseconds.`,
+  });
 }
 
 function timeNotes(

@@ -33,6 +33,10 @@ const LONG: Record<LogQuantity, readonly string[]> = {
 const NOT_MEASURED =
   /(^|[\s_.-])(set|soll|target|command|cmd|preset|setpoint|reference|ref|consigne|nominal|mean|avg|average|rms|max|min)([\s_.-]|$)|^soll|setpoint|设定/;
 
+/** Measured, but not at the arc: what feeds the source, or something else in the cell. */
+const ELSEWHERE =
+  /(^|[\s_.-])(supply|mains|grid|line|network|netz|versorgung|reseau|secteur|alimentation|red|rete|batt(ery|erie)?|bus|dc[\s_-]?link|zwischenkreis|input|primary|primar|motor|fan|heater|control|logic|sensor|aux(iliary)?|ocv|open[\s_-]?circuit|leerlauf)([\s_.-]?(voltage|spannung|tension|current|strom|courant|corriente|corrente|tensione?|[uvi])?)([\s_.-]|\d|$)/;
+
 /** Lower case, accents and ł folded, so that `Tensión` and `TENSION` are one word. */
 export function foldName(text: string): string {
   return text
@@ -52,9 +56,10 @@ export interface NameMeaning {
   rank: 1 | 2;
 }
 
-/** True for set values, means and the like: they carry a name and a unit, but are not the trace. */
+/** True for set values, means, the mains and the like: they carry a name and a unit, but are not the trace. */
 export function isNotMeasured(name: string): boolean {
-  return NOT_MEASURED.test(foldName(name));
+  const folded = foldName(name.replace(/([a-z])([A-Z])/g, '$1 $2'));
+  return NOT_MEASURED.test(folded) || ELSEWHERE.test(folded);
 }
 
 /**

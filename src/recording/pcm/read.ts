@@ -1,6 +1,8 @@
 import { ArcError, type Note } from '../../core/index.js';
+import { note } from '../../messages/index.js';
 import { type ChannelChoice, chooseChannels } from '../channels.js';
 import { createSampleGuard } from '../guard.js';
+import { Sides } from '../one-sided.js';
 import { createSilenceWatch, type SilenceWatch } from '../silence.js';
 import type { ByteSource, CodecInfo, ReadOptions, Recording, SampleBlock } from '../types.js';
 import { type BlockDecoder, blockDecoder } from './decode.js';
@@ -60,13 +62,16 @@ async function* guarded(
   // Integers are finite and within full scale by their nature.
   const float = encoding === 'f32' || encoding === 'f64';
   const guard = float ? createSampleGuard(choice.picks, sampleRateHz, file.notes) : undefined;
+  const sides = choice.picks[0]?.assumed ? new Sides() : undefined;
   const indices = choice.picks.map((pick) => pick.index);
   for await (const block of readBlocks(file, decode, indices, frames, watch)) {
     guard?.check(block.channels, block.startSample);
+    sides?.add(block.channels[0]!);
     for (const [c, { factor }] of choice.picks.entries()) scale(block.channels[c]!, factor);
     yield block;
   }
   guard?.finish();
+  if (sides?.oneSided) file.notes.push(note('one-sided-sound'));
   watch?.finish(file.notes);
 }
 

@@ -1,5 +1,7 @@
 import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
@@ -173,5 +175,66 @@ describe('arc-transfer watch', () => {
     const run = await runCli(args);
     expect(run.status).toBe(2);
     expect(run.stderr).toContain(`[${code}]`);
+  });
+});
+
+describe('a lack of arc or of rows', () => {
+  it('is said, and raises the alarm where that is asked for', async () => {
+    // Half a minute in which nothing burns.
+    const quiet = Array.from({ length: 30_000 }, (_, i) => `${(i / 1000).toFixed(3)},0.1,0.5`);
+    const run = await runCli(
+      ['watch', '-', '--json', '--arc-missing-after', '10', '--alarm-also', 'no-arc'],
+      { stdin: `time_s,voltage_v,current_a\n${quiet.join('\n')}\n` },
+    );
+    const found = events(run.stdout).filter((one) => one.event === 'no-arc');
+    expect(found).toHaveLength(1);
+    expect(found[0].timeS).toBeGreaterThanOrEqual(10);
+    expect([run.status, events(run.stdout).at(-1).alarms]).toEqual([1, 1]);
+  });
+
+  it('is said where bytes come that nobody can read', async () => {
+    const server = createServer((socket) => {
+      socket.on('error', () => {});
+      const timer = setInterval(() => socket.write('\x80\x07~noise\r'), 100);
+      socket.on('close', () => clearInterval(timer));
+    });
+    server.listen(0, '127.0.0.1');
+    await once(server, 'listening');
+    const { port } = server.address() as { port: number };
+    const args = ['watch', `tcp://127.0.0.1:${port}`, '--json', '--alarm-also', 'unreadable'];
+    const child = spawn(process.execPath, [program, ...args]);
+    let out = '';
+    child.stdout.on('data', (data) => {
+      out += data;
+      if (!child.killed && out.includes('"unreadable"')) child.kill('SIGINT');
+    });
+    const [status] = await once(child, 'close');
+    server.close();
+    expect(events(out).filter((one) => one.event === 'unreadable')).toMatchObject([
+      { why: expect.stringContaining('none could be read') },
+    ]);
+    expect(status).toBe(1);
+  });
+});
+
+describe('before anything is listened to', () => {
+  // Was said at the first alarm only, when the weld was over.
+  it.each(['no-such-program', './no/such/script.sh', root])(
+    'refuses %s as the program of the alarm',
+    async (name) => {
+      const args = ['watch', '-', '--expect', 'spray', '--on-alarm', name];
+      const run = await runCli(args, { stdin: '' });
+      expect([run.status, run.stderr]).toEqual([2, expect.stringContaining('[no-alarm-program]')]);
+    },
+  );
+
+  it('says that the signal is back only where it was said to be lost', async () => {
+    const row = (i: number) => `${(i / 1000).toFixed(3)},0.1,0.5\n`;
+    const rows = (from: number, to: number) =>
+      Array.from({ length: to - from }, (_, i) => row(from + i)).join('');
+    const stdin = `time_s,voltage_v,current_a\n${rows(0, 1000)}${rows(3000, 4000)}`;
+    const run = await runCli(['watch', '-', '--json'], { stdin });
+    const kinds = events(run.stdout).map((one) => one.event);
+    expect(kinds.filter((kind) => /gap|signal/.test(kind))).toEqual(['gap']);
   });
 });

@@ -10,7 +10,8 @@ import type { Engine } from '../../terminal/judge/engine.js';
 import { withRates } from '../../terminal/judge/with-rates.js';
 import { lookOf } from '../../terminal/look.js';
 import { createProgress } from '../../terminal/progress.js';
-import { fileSink, type Sink, stdoutSink } from '../../terminal/sink.js';
+import { fileSink, type OutputRules, type Sink, stdoutSink } from '../../terminal/sink.js';
+import { filesOfOptions, spareInputsOfStdout } from '../../terminal/spare-inputs.js';
 import type { Words } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from './run.js';
 import { createWriter, type OutputFormat } from './writer.js';
@@ -33,8 +34,10 @@ export async function classifyCommand(
   const inputs = await listInputs(given);
   const { beside, reading } = readBeside(options, stated, inputs);
   const out = text(options['out']);
-  const sink =
-    out === undefined ? stdoutSink() : await fileSink(out, options['overwrite'] === true);
+  const read = [...inputs.map(({ path }) => path), ...filesOfOptions(options)];
+  const rules = { overwrite: options['overwrite'] === true, inputs: read };
+  if (out === undefined) await spareInputsOfStdout(read);
+  const sink = out === undefined ? stdoutSink() : await fileSink(out, rules);
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
   const look = lookOf(out === undefined ? process.stdout : undefined);
   const explain = options['explain'] === true;
@@ -42,7 +45,7 @@ export async function classifyCommand(
   const plain = withRates(engine ?? (await engineOf(options)));
   const { ratesOf } = plain;
   const writer = createWriter(formatOf(options), sink, { look, several, explain, words, ratesOf });
-  const page = await reportBeside(plain, options, { several, words });
+  const page = await reportBeside(plain, options, rules, { several, words });
   const common = { engine: page?.engine ?? plain, setup, settings, reading, progress };
   const job = beside ? { ...common, beside } : common;
   const output = { writer: page?.tee(writer) ?? writer, sink, failOn };
@@ -68,6 +71,7 @@ async function complete(sinks: readonly Sink[], work: () => Promise<Tally>): Pro
 async function reportBeside(
   engine: Engine,
   options: Readonly<Record<string, unknown>>,
+  rules: OutputRules,
   { several, words }: { several: boolean; words: Words },
 ) {
   const out = text(options['report']);
@@ -77,7 +81,7 @@ async function reportBeside(
     out,
     several,
     words,
-    overwrite: options['overwrite'] === true,
+    ...rules,
   });
 }
 

@@ -4,7 +4,7 @@ import { meetsFailOn } from '../../terminal/flags/fail-on.js';
 import type { Input, LostInput } from '../../terminal/inputs.js';
 import { classifyOne, type Job } from '../../terminal/judge/classify-one.js';
 import type { Sink } from '../../terminal/sink.js';
-import type { Words } from '../../view/index.js';
+import { visible, type Words } from '../../view/index.js';
 import type { Writer } from './writer.js';
 
 /** How a command over many inputs ended. */
@@ -55,5 +55,5 @@ export function sayTally(tally: Tally, { terminal }: Words): string {
   const { skipped } = tally;
   if (skipped.length === 0) return `${line}\n`;
   const names = skipped.slice(0, 5).join(', ') + (skipped.length > 5 ? ', …' : '');
-  return `${line}\n${passedOver(skipped.length, names)}\n`;
+  return `${line}\n${passedOver(skipped.length, visible(names))}\n`;
 }

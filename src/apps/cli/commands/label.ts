@@ -46,6 +46,7 @@ export function registerLabel(program: Command): void {
     .option('--tracks <folder>', 'a label track (start, end, label) for each recording')
     .optionsGroup('Work:')
     .option('--workers <n>', 'recordings labelled at the same time (default: all processors)')
+    .option('--time-limit <s>', 'give one file up after so long (default: by its size)')
     .option('--setups <file>', 'CSV with a row for each recording: file, wire, gas, volts, feed, …')
     .option('--shard <k/n>', 'only part k of n; the parts in order are the whole')
     .option('--queue <url>', 'let the workers on this Redis do it (see arc-transfer work --help)')

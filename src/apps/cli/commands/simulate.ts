@@ -38,6 +38,7 @@ export function registerSimulate(program: Command): void {
       new Option('--family <name>', 'assumptions about the arc').choices(ELECTRICAL_FAMILIES),
     )
     .option('--no-truth', 'write no truth')
+    .option('--overwrite', 'replace files of these names')
     .option('--preset <name>', 'published-dip: the one published dip-transfer run')
     .optionsGroup('Sound:')
     .option('--no-sound', 'write no sound')

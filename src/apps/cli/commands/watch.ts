@@ -42,6 +42,7 @@ export function registerWatch(program: Command): void {
     .option('--end-after <s>', 'with --follow: end when nothing was added for so long')
     .option('--baud <n>', 'speed of a serial line (default: 115200)')
     .option('--lost-after <s>', 'silence of the line that counts as a lost signal (default: 1 s)')
+    .option('--arc-missing-after <s>', 'say it when no arc was seen for so long, such as 10min')
     .optionsGroup('Alarm (with --expect <mode>, see Set-up):')
     .option('--tolerate <s>', 'departures up to this long are passed over (default: 0.5 s)')
     .option(
@@ -55,6 +56,10 @@ export function registerWatch(program: Command): void {
     )
     .option('--tack <s>', 'no alarm within so long after an arc start (default: 1 s)')
     .option('--programs <list>', 'expected mode by program told in the stream, e.g. 1=spray,2=none')
+    .option(
+      '--alarm-also <list>',
+      'raise the alarm for these too: signal-lost, unreadable (bytes come, but no rows), no-arc',
+    )
     .option('--on-alarm <program>', 'run this when an alarm begins or ends; no shell is between')
     .option(
       '--on-alarm-arg <word>',

@@ -1,9 +1,18 @@
 import type { Change, Comparison } from '../../../analysis/compare/index.js';
 import { BEFORE_YOU_CHANGE, BEFORE_YOU_CHANGE_MESSAGES } from '../../../setup/index.js';
-import { type Look, plain, tell, tellAll, type Words, wrap } from '../../view/index.js';
+import {
+  type Look,
+  plain,
+  tell,
+  tellAll,
+  visibleWithin,
+  type Words,
+  wrap,
+} from '../../view/index.js';
 
 /** The answer of `arc-transfer compare` for a terminal. */
-export function comparisonText(comparison: Comparison, look: Look, words: Words): string {
+export function comparisonText(given: Comparison, look: Look, words: Words): string {
+  const comparison = visibleWithin(given);
   const { before, after, mode, changes, trends, notes, noteMessages } = comparison;
   const { bold, dim } = look.paint;
   const { compare } = words;

@@ -18,6 +18,7 @@ import { readSettings } from '../../terminal/flags/setting-flags.js';
 import { lookOf } from '../../terminal/look.js';
 import { writeOut } from '../../terminal/output.js';
 import { fileSink, type Sink } from '../../terminal/sink.js';
+import { visible } from '../../view/index.js';
 import { evaluationPage } from './page.js';
 import { noLabels, placeOf, readLabelTable, remarksOn } from './read-labels.js';
 import { evaluationText } from './text.js';
@@ -47,9 +48,11 @@ export async function evaluateCommand(
   const truths = truthRuns(table.rows);
   if (truths.length === 0) throw noLabels(path);
   const out = typeof options['out'] === 'string' ? options['out'] : undefined;
-  const page = out === undefined ? undefined : await fileSink(out, options['overwrite'] === true);
+  const inputs = [path, ...truths.map(({ file }) => placeOf(path, file)), ...models];
+  const rules = { overwrite: options['overwrite'] === true, inputs };
+  const page = out === undefined ? undefined : await fileSink(out, rules);
   try {
-    for (const remark of remarksOn(table)) process.stderr.write(`${remark}\n`);
+    for (const remark of remarksOn(table)) process.stderr.write(`${visible(remark)}\n`);
     const results = await judgeAll(path, truths, plan, workers);
     const evaluation = evaluateRuns(truths, results, settings.mixedShare);
     await write(evaluation, options['json'] === true, page, basename(path));

@@ -7,10 +7,11 @@ import {
   share,
   tablesOf,
 } from '../../../lab/evaluate/index.js';
-import { type Look, plain } from '../../view/index.js';
+import { type Look, plain, visibleWithin } from '../../view/index.js';
 
 /** An evaluation for a terminal: what was compared, then one table after the other. */
-export function evaluationText(evaluation: Evaluation, look: Look): string {
+export function evaluationText(given: Evaluation, look: Look): string {
+  const evaluation = visibleWithin(given);
   const { bold } = look.paint;
   const parts = [summaryLines(evaluation).join('\n')];
   for (const { title, head, rows, note } of tablesOf(evaluation)) {

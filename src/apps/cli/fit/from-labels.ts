@@ -12,6 +12,7 @@ import { progressOnStderr } from '../../label/label-progress.js';
 import { sayError } from '../../terminal/failure.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { fileSink } from '../../terminal/sink.js';
+import { visible } from '../../view/index.js';
 import { comparisonText } from '../evaluate/comparison-text.js';
 import { noLabels, placeOf, readLabelTable, remarksOn } from '../evaluate/read-labels.js';
 import { type FitFlags, needed } from './flags.js';
@@ -40,10 +41,11 @@ export async function fitFromLabels(flags: FitFlags): Promise<void> {
   const truths = truthRuns(table.rows);
   if (truths.length === 0) throw noLabels(path);
   const folds = foldsOf(truths);
-  const sink = await fileSink(out, flags['overwrite'] === true);
+  const inputs = [path, ...truths.map(({ file }) => placeOf(path, file))];
+  const sink = await fileSink(out, { overwrite: flags['overwrite'] === true, inputs });
   let done = false;
   try {
-    for (const remark of remarksOn(table)) process.stderr.write(`${remark}\n`);
+    for (const remark of remarksOn(table)) process.stderr.write(`${visible(remark)}\n`);
     const { kinds, lost } = await readAll(path, truths, folds, reading, workers);
     const { featureSet, runs } = oneKind(kinds, flags['set']);
     process.stderr.write(`fitting "${featureSet.id}" on ${runs.length} labelled runs\n`);

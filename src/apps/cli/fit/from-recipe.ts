@@ -1,5 +1,6 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { ArcError } from '../../../core/index.js';
 import { SOUND_FEATURES } from '../../../features/index.js';
 import { packageFile } from '../../../files/package-file.js';
@@ -12,6 +13,7 @@ import {
   unpackReference,
 } from '../../../lab/train/index.js';
 import { workersOf } from '../../label/label-options.js';
+import { makeFolder, writeFileBy } from '../../terminal/sink.js';
 import { drawRuns } from './draw-runs.js';
 import { type FitFlags, needed } from './flags.js';
 import { openPool } from './pool.js';
@@ -25,12 +27,14 @@ export async function fitFromRecipe(flags: FitFlags): Promise<void> {
   const recipe = flags['recipe'] === 'small' ? SMALL_RECIPE : SHIPPED_RECIPE;
   const workers = workersOf(flags['workers'] as string | undefined);
   const sets = chosenSets(flags['set']);
+  // Before the long work, so that a folder that refuses is known at once.
+  await makeFolder(folder);
   const real = unpackReference(await readReference(), SOUND_FEATURES);
   const drawn = await drawRuns(recipe, workers, sayProgress);
-  await mkdir(folder, { recursive: true });
   const write = async (name: string, document: unknown): Promise<void> => {
     const path = join(folder, `${name}.json`);
-    await writeFile(path, `${JSON.stringify(document)}\n`);
+    const rules = { overwrite: true, inputs: [fileURLToPath(packageFile(REFERENCE))] };
+    await writeFileBy(path, `${JSON.stringify(document)}\n`, rules);
     process.stdout.write(`${path}\n`);
   };
   const pool = openPool(workers);

@@ -1,4 +1,4 @@
-import { readdir, writeFile } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { concat } from '../../../dsp/index.js';
 import { SOUND_FEATURES } from '../../../features/index.js';
@@ -12,6 +12,7 @@ import {
   SHIPPED_RECIPE,
 } from '../../../lab/train/index.js';
 import { openRecording } from '../../../recording/index.js';
+import { writeFileBy } from '../../terminal/sink.js';
 import { type FitFlags, needed } from './flags.js';
 
 /** Folds of the collection that may be fitted on; the others are kept for scoring. */
@@ -37,7 +38,8 @@ export async function writeReferenceWindows(flags: FitFlags): Promise<void> {
     const sound = await readSound(join(folder, file));
     runs.push(asRecorded(sound), ...rerecord(sound, RENDERINGS, SHIPPED_RECIPE));
   }
-  await writeFile(out, `${JSON.stringify(packReference(ORIGIN, SOUND_FEATURES, runs))}\n`);
+  const rules = { overwrite: true, inputs: files.map((file) => join(folder, file)) };
+  await writeFileBy(out, `${JSON.stringify(packReference(ORIGIN, SOUND_FEATURES, runs))}\n`, rules);
   process.stdout.write(`${out}\n`);
 }
 

@@ -1,8 +1,9 @@
 import type { InspectedSeries, Inspection } from '../../../recording/index.js';
-import { type Look, tell, type Words, wrap } from '../../view/index.js';
+import { type Look, tell, visibleWithin, type Words, wrap } from '../../view/index.js';
 
 /** An inspection in words, for a terminal. */
-export function inspectionText(inspection: Inspection, look: Look, words: Words): string {
+export function inspectionText(given: Inspection, look: Look, words: Words): string {
+  const inspection = visibleWithin(given);
   const { inspect } = words;
   const { paint } = look;
   const lines = [paint.bold(inspection.name), `  ${describe(inspection, words)}`];

@@ -8,7 +8,8 @@ import { readSetup } from '../../terminal/flags/setup-flags.js';
 import { listInputs } from '../../terminal/inputs.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { createProgress } from '../../terminal/progress.js';
-import type { Words } from '../../view/index.js';
+import { filesOfOptions } from '../../terminal/spare-inputs.js';
+import { visible, type Words } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from '../classify/run.js';
 import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
 import { loadPageScript } from './page-script.js';
@@ -33,7 +34,8 @@ export async function reportCommand(
   const inputs = await listInputs(given);
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
   const collecting = withEvidence(engine ?? (await engineOf(options)));
-  const { writer, sink } = await createOutput(collecting, options, { several, words });
+  const read = inputs.map(({ path }) => path);
+  const { writer, sink } = await createOutput(collecting, options, read, { several, words });
   const progress = createProgress(inputs.length);
   const job = { engine: collecting, setup, settings, reading, progress };
   let tally: Tally;
@@ -45,7 +47,7 @@ export async function reportCommand(
     throw error;
   }
   process.stderr.write(
-    `${several ? sayTally(tally, words) : ''}${words.terminal.tally.wrote(String(options['out']))}\n`,
+    `${several ? sayTally(tally, words) : ''}${words.terminal.tally.wrote(visible(String(options['out'])))}\n`,
   );
   if (tally.failed > 0 || tally.skipped.length === inputs.length) process.exitCode = 1;
 }
@@ -53,13 +55,15 @@ export async function reportCommand(
 async function createOutput(
   engine: EvidenceEngine,
   options: Options,
+  read: readonly string[],
   { several, words }: { several: boolean; words: Words },
 ) {
   const out = String(options['out']);
   const format = formatOf(options, out);
   const figure = text(options['figure']);
   const overwrite = options['overwrite'] === true;
-  const common = { out, overwrite, words, script: await loadPageScript() };
+  const inputs = [...read, ...filesOfOptions(options)];
+  const common = { out, overwrite, inputs, words, script: await loadPageScript() };
   if (format === 'html') {
     if (figure !== undefined) throw pageHasAll();
     return createPageWriter(engine, { ...common, several });

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ArcError, didYouMean } from '../../../core/index.js';
 import { FIGURES, figureFile, type RunView, runPage } from '../../report/index.js';
-import { fileSink, type Sink } from '../../terminal/sink.js';
+import { fileSink, type OutputRules, type Sink } from '../../terminal/sink.js';
 import type { Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
 import { findBrowser, printPage } from './browser.js';
@@ -12,9 +12,8 @@ import type { EvidenceEngine } from './with-evidence.js';
 export const FIGURE_FORMATS = ['svg', 'png', 'pdf'] as const;
 export type FigureFormat = (typeof FIGURE_FORMATS)[number];
 
-export interface FigureWriterOptions {
+export interface FigureWriterOptions extends OutputRules {
   out: string;
-  overwrite: boolean;
   format: FigureFormat;
   /** Name of the figure; null for the whole page as PDF. */
   figure: string | null;
@@ -34,7 +33,7 @@ export async function createFigureWriter(
   const { format, figure, script, words } = options;
   if (figure !== null) checkName(figure);
   const browser = format === 'svg' ? '' : await findBrowser(options.browser);
-  const sink = await fileSink(options.out, options.overwrite);
+  const sink = await fileSink(options.out, options);
   const nothing = async (): Promise<void> => {};
   return {
     sink,

@@ -1,5 +1,5 @@
 import type { Engine } from '../../terminal/judge/engine.js';
-import type { Sink } from '../../terminal/sink.js';
+import type { OutputRules, Sink } from '../../terminal/sink.js';
 import type { Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
 import { loadPageScript } from './page-script.js';
@@ -17,7 +17,7 @@ export interface OpenReport {
 /** Begins a report; what runs through `engine` and then `tee(writer)` ends up in it. */
 export async function openReport(
   engine: Engine,
-  options: { out: string; several: boolean; overwrite: boolean; words: Words },
+  options: OutputRules & { out: string; several: boolean; words: Words },
 ): Promise<OpenReport> {
   const collecting = withEvidence(engine);
   const script = await loadPageScript();

@@ -1,4 +1,3 @@
-import { mkdir } from 'node:fs/promises';
 import { basename, dirname, extname, join } from 'node:path';
 import type { Result } from '../../../analysis/result/index.js';
 import {
@@ -9,14 +8,13 @@ import {
   type RunView,
   runPage,
 } from '../../report/index.js';
-import { fileSink, type Sink } from '../../terminal/sink.js';
+import { fileSink, makeFolder, type OutputRules, type Sink } from '../../terminal/sink.js';
 import type { Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
 import type { EvidenceEngine } from './with-evidence.js';
 
-export interface PageWriterOptions {
+export interface PageWriterOptions extends OutputRules {
   out: string;
-  overwrite: boolean;
   /** More than one input: an index, and a folder beside it with a page a run. */
   several: boolean;
   script: string;
@@ -28,8 +26,8 @@ export async function createPageWriter(
   engine: EvidenceEngine,
   options: PageWriterOptions,
 ): Promise<{ writer: Writer; sink: Sink }> {
-  const { out, overwrite, script, words } = options;
-  const sink = await fileSink(out, overwrite);
+  const { out, script, words } = options;
+  const sink = await fileSink(out, options);
   if (!options.several) {
     const result = (one: Result): Promise<void> =>
       sink.write(runPage(engine.take(one), script, undefined, words));
@@ -42,12 +40,12 @@ export async function createPageWriter(
     sink,
     writer: {
       begin: async () => {
-        await mkdir(folder, { recursive: true });
+        await makeFolder(folder);
       },
       result: async (one) => {
         const view = engine.take(one);
         const name = pageName(entries.length, one.source.path);
-        const page = await fileSink(join(folder, name), overwrite);
+        const page = await fileSink(join(folder, name), options);
         const up = `../${encodeURIComponent(basename(out))}`;
         await page.write(runPage(view, script, up, words));
         await page.close(true);

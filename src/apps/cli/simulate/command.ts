@@ -1,4 +1,3 @@
-import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import {
   ArcError,
@@ -22,6 +21,7 @@ import {
 } from '../../../lab/simulate/index.js';
 import { writeWav } from '../../../recording/index.js';
 import { writeOut } from '../../terminal/output.js';
+import { makeFolder, writeFileBy } from '../../terminal/sink.js';
 import { codecRoundTrip } from '../simulate-codec.js';
 import { numberOption } from './number-option.js';
 import { tracesCsv, tracesWav } from './traces.js';
@@ -35,7 +35,7 @@ type Options = Record<string, unknown>;
 export async function simulateCommand(name: string, options: Options): Promise<void> {
   const seed = numberOption(options, 'seed', { low: 0, high: 2 ** 31, whole: true });
   const count = numberOption(options, 'count', { low: 1, high: 100000, whole: true });
-  await mkdir(dirname(name), { recursive: true });
+  await makeFolder(dirname(name));
   for (let k = 1; k <= count; k++) {
     const random = createRandom(`simulate ${seed} ${k}`);
     await writeRun(count === 1 ? name : `${name}-${k}`, random, options, seed);
@@ -61,17 +61,17 @@ async function writeRun(
   if (options['sound'] !== false) {
     const { bytes, acoustics, chain } = await soundOf(run, random.fork('sound'), options);
     Object.assign(truth, { acoustics, chain });
-    await write(`${name}.wav`, bytes);
+    await write(`${name}.wav`, bytes, options);
   }
-  if (options['traces'] === 'csv') await write(`${name}.csv`, tracesCsv(run));
-  if (options['traces'] === 'wav') await write(`${name}-traces.wav`, await tracesWav(run));
+  if (options['traces'] === 'csv') await write(`${name}.csv`, tracesCsv(run), options);
+  if (options['traces'] === 'wav') await write(`${name}-traces.wav`, await tracesWav(run), options);
   if (options['truth'] !== false) {
-    await write(`${name}.truth.json`, `${JSON.stringify(truth, null, 1)}\n`);
+    await write(`${name}.truth.json`, `${JSON.stringify(truth, null, 1)}\n`, options);
   }
 }
 
-async function write(path: string, data: string | Uint8Array): Promise<void> {
-  await writeFile(path, data);
+async function write(path: string, data: string | Uint8Array, options: Options): Promise<void> {
+  await writeFileBy(path, data, { overwrite: options['overwrite'] === true, inputs: [] });
   await writeOut(`${path}\n`);
 }
 

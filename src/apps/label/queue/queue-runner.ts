@@ -7,6 +7,7 @@ import { LeftBehind, type Runner } from '../runner.js';
 import { type QueueAddress, readQueueAddress, sayAddress } from './address.js';
 import { connected, loadBull, probe, queueName } from './connect.js';
 import { jobName, type LabelJob } from './job.js';
+import { parseOutcome } from './outcome.js';
 import { atMost, createPatience } from './patience.js';
 
 /** Jobs in the queue at most: enough for many hosts, and a few megabytes in Redis. */
@@ -136,9 +137,18 @@ async function outcomeOf(
 ): Promise<LabelOutcome | undefined> {
   if (job.finishedOn === undefined) return undefined;
   // The reason of an earlier try stays with a job that was finished in a later one.
-  if (job.returnvalue) return job.returnvalue;
+  if (job.returnvalue) return checked(job.returnvalue, task, plan);
   if (!(await job.isFailed())) return undefined;
   return lostOutcome(task, plan, workerLost(task.path, job.failedReason));
+}
+
+function checked(given: unknown, task: LabelTask, plan: LabelPlan): LabelOutcome {
+  try {
+    return parseOutcome(given, task);
+  } catch (error) {
+    const why = error instanceof Error ? error.message.slice(0, 200) : String(error);
+    return lostOutcome(task, plan, workerLost(task.path, `what came back is no answer: ${why}`));
+  }
 }
 
 /** Says how many workers there are whenever that changes, and that somebody should start one. */

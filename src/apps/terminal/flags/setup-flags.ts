@@ -81,6 +81,8 @@ async function readSetupFile(path: string): Promise<RawSetup> {
   if (typeof parsed !== 'object' || parsed === null || Array.isArray(parsed)) {
     throw badFile(path, 'it does not hold one JSON object');
   }
+  const nested = Object.entries(parsed).find(([, value]) => typeof value === 'object');
+  if (nested) throw badFile(path, `"${nested[0].slice(0, 60)}" is neither text nor a number`);
   return parsed as RawSetup;
 }
 

@@ -70,7 +70,7 @@ async function classifyFile(file: string, input: Input, job: Job): Promise<Resul
 }
 
 /** Errors that say "this is something else", in a folder where other things may lie too. */
-const OTHER_CONTENT = ['unknown-format', 'not-a-table'];
+const OTHER_CONTENT = ['unknown-format', 'not-a-table', 'results-table'];
 
 function isNoRecording(error: unknown): boolean {
   return isArcError(error) && OTHER_CONTENT.includes(error.code);

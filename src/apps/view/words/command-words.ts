@@ -59,6 +59,8 @@ export interface WatchWords {
   notAWeld(from: string): string;
   signalLost(why: string): string;
   signalBack: string;
+  /** `forTime`: how long, as a clock shows it. */
+  noArc(forTime: string): string;
   gap(why: string, seconds: string): string;
   expect(mode: string | null, why: string): string;
   stages: Record<'provisional' | 'confirmed', string>;

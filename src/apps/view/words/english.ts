@@ -385,6 +385,7 @@ const WATCH: WatchWords = {
   notAWeld: (from) => `what sounded like an arc from ${from} was none`,
   signalLost: (why) => `SIGNAL LOST: ${why}; the mode is unknown, not wrong`,
   signalBack: 'signal is back',
+  noArc: (forTime) => `NO ARC seen for ${forTime}`,
   gap: (why, seconds) => `GAP: ${why}${seconds === '' ? '' : ` (${seconds} s)`}`,
   expect: (mode, why) => `expected from here on: ${mode ?? 'nothing'} (${why})`,
   stages: { provisional: 'provisional', confirmed: 'confirmed' },

@@ -446,6 +446,7 @@ const WATCH: WatchWords = {
   notAWeld: (from) => `was ab ${from} wie ein Lichtbogen klang, war keiner`,
   signalLost: (why) => `SIGNAL WEG: ${why}; die Lichtbogenart ist unbekannt, nicht falsch`,
   signalBack: 'Signal ist wieder da',
+  noArc: (forTime) => `KEIN LICHTBOGEN seit ${forTime}`,
   gap: (why, seconds) => `LÜCKE: ${why}${seconds === '' ? '' : ` (${seconds} s)`}`,
   expect: (mode, why) => `ab hier erwartet: ${mode ?? 'nichts'} (${why})`,
   stages: { provisional: 'vorläufig', confirmed: 'bestätigt' },

@@ -21,27 +21,37 @@ export async function* byteItems(
   losses: Losses,
 ): AsyncGenerator<LiveItem> {
   const iterator = chunks[Symbol.asyncIterator]();
-  const first: Uint8Array[] = [];
-  let length = 0;
-  while (length < LOOK) {
-    const { value, done } = await iterator.next();
-    if (done) break;
-    first.push(value);
-    length += value.length;
-  }
-  const head = Buffer.concat(first);
-  const all = (async function* () {
-    if (head.length > 0) yield new Uint8Array(head);
-    for (;;) {
+  try {
+    const first: Uint8Array[] = [];
+    let length = 0;
+    while (length < LOOK) {
       const { value, done } = await iterator.next();
-      if (done) return;
-      yield value;
+      if (done) break;
+      first.push(value);
+      length += value.length;
     }
-  })();
-  const wav = /^(RIFF|RIFX|RF64|BW64)/.test(head.toString('latin1'));
-  if (reading.raw !== undefined || wav) yield* soundItems(name, all, reading, losses);
-  else if (looksLikeText(head)) yield* rowItems(all, reading, losses);
-  else throw notLive(name, head);
+    const head = Buffer.concat(first);
+    const all = rest(head, iterator);
+    const wav = /^(RIFF|RIFX|RF64|BW64)/.test(head.toString('latin1'));
+    if (reading.raw !== undefined || wav) yield* soundItems(name, all, reading, losses);
+    else if (looksLikeText(head)) yield* rowItems(all, reading, losses);
+    else throw notLive(name, head);
+  } finally {
+    // Files and lines behind it are closed, also where nobody read to the end.
+    await iterator.return?.();
+  }
+}
+
+async function* rest(
+  head: Uint8Array,
+  iterator: AsyncIterator<Uint8Array>,
+): AsyncGenerator<Uint8Array> {
+  if (head.length > 0) yield new Uint8Array(head);
+  for (;;) {
+    const { value, done } = await iterator.next();
+    if (done) return;
+    yield value;
+  }
 }
 
 /** Rows of text; one reader may go on over several connections. */

@@ -19,8 +19,21 @@ export function onceSource(name: string, connect: Connect, reading: ReadOptions)
     name,
     losses,
     items: (signal) =>
-      untilAborted(byteItems(name, connect(signal, losses), reading, losses), signal),
+      untilAborted(
+        byteItems(name, counted(connect(signal, losses), losses), reading, losses),
+        signal,
+      ),
   };
+}
+
+async function* counted(
+  chunks: AsyncIterable<Uint8Array>,
+  losses: Losses,
+): AsyncGenerator<Uint8Array> {
+  for await (const chunk of chunks) {
+    losses.bytes = (losses.bytes ?? 0) + chunk.length;
+    yield chunk;
+  }
 }
 
 export interface ReconnectOptions {
@@ -62,7 +75,7 @@ async function* attempts(
   ) {
     let why: Made = message('watch-source-ended');
     try {
-      const chunks = untilAborted(connect(signal, losses), signal);
+      const chunks = untilAborted(counted(connect(signal, losses), losses), signal);
       const items = rows
         ? rowItems(chunks, reading, losses, reader)
         : byteItems(name, chunks, reading, losses);

@@ -1,36 +1,45 @@
-import { ArcError, MODES } from '../../../core/index.js';
+import { MODES } from '../../../core/index.js';
 import { message, note } from '../../../messages/index.js';
-import type { Channel, ReadOptions } from '../../../recording/index.js';
+import { type LineReader, type ReadOptions, readLinesAs } from '../../../recording/index.js';
 import { EvenGrid } from './even-grid.js';
-import { type Layout, parseHeader, plainLayout } from './row-layout.js';
 import type { LiveItem, Losses } from './types.js';
 
-/** Rows from whose spacing the rate is taken where none is stated. */
-const RATE_ROWS = 200;
+/** Lines by which columns, units and rate are decided; with a stated rate fewer do. */
+const FIRST_LINES = 200;
+const FIRST_LINES_STATED = 20;
+/** Lines kept while none of them makes a table. */
+const MOST_LINES = 1000;
 /** A line longer than this is no row. */
 const LONGEST_LINE = 4096;
+/** A step of the first row that differs from the usual one by more than this share is that of a cut line. */
+const LIKE = 0.5;
+/** What begins a line on a serial or network line and is no text: negotiation, line noise. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is looked for
+const NOISE = /^[\u0000-\u001f\u007f\ufffd]+|\u0000/g;
 
 /**
- * Text rows `time,voltage,current` to samples on an even time base. A first line with names may order the
- * columns otherwise; `#expect <mode>` and `#program <name>` between rows are told on. Short holes are bridged
- * and counted, longer ones break the time base.
+ * Text rows to samples on an even time base. Columns, units, numbers and clock are read by the rules for files;
+ * `#expect <mode>` and `#program <name>` between rows are told on. Short holes are bridged and counted, longer ones
+ * break the time base.
  */
 export class RowReader {
   readonly #losses: Losses;
   readonly #reading: ReadOptions;
   #rest = '';
-  #layout: Layout | undefined;
+  #lines: string[] = [];
+  #tryAt: number;
+  #reader: LineReader | undefined;
   #grid: EvenGrid | undefined;
-  #early: number[][] = [];
   #out: number[][] = [];
   #items: LiveItem[] = [];
 
   constructor(losses: Losses, reading: ReadOptions) {
     this.#losses = losses;
     this.#reading = reading;
+    this.#tryAt = reading.sampleRateHz ? FIRST_LINES_STATED : FIRST_LINES;
   }
 
-  /** Takes text as it comes; a line may be split anywhere. */
+  /** Takes text as it comes; a line may be split anywhere. @throws ArcError what `readLinesAs` asks or refuses */
   push(text: string): LiveItem[] {
     this.#items = [];
     const lines = (this.#rest + text).split(/\r\n|\n|\r/);
@@ -39,7 +48,7 @@ export class RowReader {
       this.#rest = '';
       this.#losses.badRows++;
     }
-    for (const line of lines) this.#line(line.trim());
+    for (const line of lines) this.#line(line.replace(NOISE, '').trim());
     this.#release();
     return this.#items;
   }
@@ -49,61 +58,68 @@ export class RowReader {
     this.#items = [];
     if (this.#rest !== '') this.#losses.badRows++;
     this.#rest = '';
-    if (!this.#grid && this.#early.length > 2) this.#settle();
+    if (!this.#reader && this.#lines.length > 2) this.#settle();
     this.#release();
     return this.#items;
   }
 
   #line(line: string): void {
     if (line === '') return;
-    if (line.startsWith('#')) this.#told(line.slice(1).trim());
-    else this.#cells(line);
+    if (/^#\s*(expect|program)\b/.test(line)) this.#told(line.slice(1).trim());
+    else if (this.#reader) this.#row(this.#reader, line);
+    else {
+      this.#lines.push(line);
+      if (this.#lines.length >= this.#tryAt) this.#settle();
+    }
   }
 
-  #cells(line: string): void {
-    const cells = line.split(/[,;\t]/).map((cell) => cell.trim());
-    if (!this.#layout) {
-      const named = /[a-z]/i.test(line.replaceAll(/\de[+-]?\d/gi, ''));
-      this.#layout = named
-        ? parseHeader(cells, this.#reading)
-        : plainLayout(cells.length, this.#reading);
-      if (named) return;
-    }
-    const row = this.#layout.columns.map(({ at, factor }) => factor * number(cells[at]));
-    if (row.some((value) => !Number.isFinite(value))) {
-      this.#losses.badRows++;
-      return;
-    }
-    if (this.#grid) {
-      this.#place(this.#grid, row);
-      return;
-    }
-    this.#early.push(row);
-    if (this.#early.length >= (this.#reading.sampleRateHz ? 1 : RATE_ROWS)) this.#settle();
+  #row(reader: LineReader, line: string): void {
+    const row = reader.row(line);
+    if (row !== undefined) this.#place(this.#grid!, row);
+    else if (!line.startsWith('#') && !reader.isHeader(line)) this.#losses.badRows++;
   }
 
-  /** Enough rows for a rate: says the format and places what has waited. */
+  /** Enough lines to know how they are written: says the format and places what has waited. */
   #settle(): void {
-    const times = this.#early.map((row) => row[0]!);
-    const rateHz = this.#reading.sampleRateHz ?? rateOf(times);
-    const channels: Channel[] = this.#layout!.columns.slice(1).map(({ name, quantity }) => ({
-      name,
-      quantity,
-      unit: quantity === 'voltage' ? 'V' : 'A',
-    }));
+    const reader = readLinesAs('The stream', this.#lines, this.#reading);
+    if (reader === undefined) {
+      // A banner, or the wrong speed of a line: perhaps what comes now can be read.
+      this.#losses.badRows += Math.max(0, this.#lines.length - MOST_LINES);
+      this.#lines = this.#lines.slice(-MOST_LINES);
+      this.#tryAt = this.#lines.length + FIRST_LINES;
+      return;
+    }
+    const { rateHz, channels, notes } = reader;
     const by = this.#reading.sampleRateHz ? 'stated' : 'times';
-    const notes = [note('live-rows', { rateHz, by })];
     const format = {
       kind: 'electrical' as const,
       format: 'rows',
       sampleRateHz: rateHz,
       channels,
-      notes,
+      notes: [note('live-rows', { rateHz, by }), ...notes],
     };
     this.#items.push({ type: 'format', format });
     this.#grid = new EvenGrid(rateHz, this.#losses);
-    for (const row of this.#early) this.#place(this.#grid, row);
-    this.#early = [];
+    this.#reader = reader;
+    for (const row of this.#early(reader)) this.#place(this.#grid, row);
+    this.#lines = [];
+  }
+
+  /** The rows that have waited, without a first one that was cut in two. */
+  #early(reader: LineReader): number[][] {
+    const rows: number[][] = [];
+    for (const line of this.#lines.slice(reader.firstRow)) {
+      const row = reader.row(line);
+      if (row) rows.push(row);
+      else if (!line.startsWith('#')) this.#losses.badRows++;
+    }
+    const [first, second] = rows;
+    if (!first || !second || rows.length < 4) return rows;
+    const stepS = second[0]! - first[0]!;
+    const usualS = 1 / reader.rateHz;
+    if (Math.abs(stepS - usualS) <= LIKE * usualS) return rows;
+    this.#losses.badRows++;
+    return rows.slice(1);
   }
 
   #place(grid: EvenGrid, [timeS, ...values]: number[]): void {
@@ -143,27 +159,4 @@ export class RowReader {
         });
     }
   }
-}
-
-/** NaN for an empty cell, which Number would make 0. */
-function number(cell: string | undefined): number {
-  return cell === undefined || cell === '' ? Number.NaN : Number(cell);
-}
-
-function rateOf(times: readonly number[]): number {
-  const steps = times.slice(1).map((time, i) => time - times[i]!);
-  const median = steps.sort((a, b) => a - b)[steps.length >> 1] ?? 0;
-  if (!(median > 0)) {
-    throw new ArcError({
-      code: 'time-too-coarse',
-      what: 'Most rows carry the same time as the row before, or run backwards.',
-      expected:
-        'a time in seconds that grows from row to row, finer than the time between two rows',
-      todo: 'Have the logger write its time with more digits.',
-    });
-  }
-  // Times are written with few digits: the mean over many steps near the median is finer than one step.
-  const near = steps.filter((step) => Math.abs(step - median) < 0.5 * median);
-  const rate = near.length / near.reduce((sum, step) => sum + step, 0);
-  return Number(rate.toPrecision(5));
 }

@@ -18,6 +18,8 @@ export type LiveItem =
 
 /** What was not as it should be; told at the end and on the way, never hidden. */
 export interface Losses {
+  /** Bytes that have come, readable or not; null where a file is replayed. */
+  bytes: number | null;
   /** Samples known to be missing, and those of them that were bridged by a straight line. */
   lostSamples: number;
   bridgedSamples: number;
@@ -44,6 +46,7 @@ export interface LiveSource {
 
 export function noLosses(): Losses {
   return {
+    bytes: null,
     lostSamples: 0,
     bridgedSamples: 0,
     gaps: 0,

@@ -4,28 +4,33 @@ export async function* untilAborted<T>(
   signal: AbortSignal,
 ): AsyncGenerator<T> {
   const iterator = items[Symbol.asyncIterator]();
-  let stop: () => void = () => {};
-  const aborted = new Promise<undefined>((resolve) => {
-    stop = () => resolve(undefined);
-    signal.addEventListener('abort', stop, { once: true });
-  });
   let pending = false;
   try {
     while (!signal.aborted) {
       pending = true;
-      const next = await Promise.race([iterator.next(), aborted]);
+      const next = await orAborted(iterator.next(), signal);
       if (next === undefined) return;
       pending = false;
       if (next.done) return;
       yield next.value;
     }
   } finally {
-    signal.removeEventListener('abort', stop);
     const left = iterator.return?.();
     // An iterator that waits for its next item may never answer.
     if (pending) left?.catch(() => {});
     else await left;
   }
+}
+
+/**
+ * What is promised, or undefined when aborted before. Each wait has a promise of its own and lets go of the
+ * signal: a race against one promise that lives as long as the source would hold on to every item of it.
+ */
+function orAborted<T>(promised: Promise<T>, signal: AbortSignal): Promise<T | undefined> {
+  return new Promise((resolve, reject) => {
+    const release = onAbort(signal, () => resolve(undefined));
+    promised.then(resolve, reject).finally(release);
+  });
 }
 
 /** Waits, or less long when aborted. */

@@ -1,4 +1,4 @@
-import { type Paint, tell, type Words } from '../../view/index.js';
+import { type Paint, tell, visibleWithin, type Words } from '../../view/index.js';
 import type { Observer, WatchEvent, Why } from '../events.js';
 import { clock } from '../words.js';
 
@@ -17,7 +17,9 @@ export function lineView(
 }
 
 /** An event in words; undefined for what a line need not say. The mark before it is a shape, not only a colour. */
-export function sayEvent(event: WatchEvent, paint: Paint, words: Words): string | undefined {
+export function sayEvent(given: WatchEvent, paint: Paint, words: Words): string | undefined {
+  // The result of a weld is large and not said here.
+  const event = given.event === 'weld' ? given : visibleWithin(given);
   const { watch, numbers } = words;
   const why = (one: Why): string => tell(one.why, one.whyMessage, words).text;
   switch (event.event) {
@@ -37,6 +39,10 @@ export function sayEvent(event: WatchEvent, paint: Paint, words: Words): string 
       return paint.warn(`~ ${watch.signalLost(why(event))}`);
     case 'signal-back':
       return `~ ${watch.signalBack}`;
+    case 'unreadable':
+      return paint.warn(`~ ${why(event)}`);
+    case 'no-arc':
+      return paint.warn(`~ ${watch.noArc(clock(event.timeS - event.sinceS))}`);
     case 'gap': {
       const lostS = event.lostS === null ? '' : numbers.decimal(event.lostS.toFixed(3));
       return paint.warn(`~ ${watch.gap(why(event), lostS)}`);

@@ -1,6 +1,6 @@
 import { MODES } from '../../../core/index.js';
 import { MODE_LETTERS } from '../../../setup/index.js';
-import type { Look, Words } from '../../view/index.js';
+import { type Look, visible, type Words } from '../../view/index.js';
 import type { Observer, StripCell, WatchEvent, WatchState } from '../events.js';
 import { clock } from '../words.js';
 import { sayEvent } from './lines.js';
@@ -59,7 +59,7 @@ export function picture(
     `~ ${marks.lost}`,
   ].join('  ');
   const lines = [
-    `${paint.bold(state.name)}   ${clock(state.timeS)}   ${watch.screen.weld(state.weld)}${rate}`,
+    `${paint.bold(visible(state.name))}   ${clock(state.timeS)}   ${watch.screen.weld(state.weld)}${rate}`,
     `  ${rows.now}  ${sayNow(state, look, words)}`,
     `  ${rows.minute}  ${state.strip.map((cell) => paintCell(cell, look)).join('')}`,
     paint.dim(`${' '.repeat(rows.now.length + 4)}${key}`),

@@ -13,8 +13,8 @@ interface AacPackage {
 const SBR_DELAY = 962;
 
 /**
- * AAC by the optional package `@audio/decode-aac` (GPL-2.0): loaded only when an AAC file is opened, and
- * never bundled. Rejects when the package is not installed.
+ * AAC by the package `@audio/decode-aac` (GPL-2.0), which comes with nothing and is installed by those who want it:
+ * loaded only when an AAC file is opened that the host cannot decode, and never bundled. Rejects where it is absent.
  */
 export async function startAac(config: DecoderConfig): Promise<PacketDecoder> {
   if (!config.description) throw new Error('AAC without its AudioSpecificConfig');

@@ -42,6 +42,9 @@ const GROUPED = {
   ',': /^[+-]?[1-9]\d{0,2}([.'’ \u00a0\u202f_])\d{3}(\1\d{3})*(,\d+)?$/,
 } as const;
 
+/** No number, clock or date is longer, characters: what is, is text, and is not searched for patterns. */
+export const LONGEST_CELL = 100;
+
 /** What a cell holds: a number (possibly not finite), no value, or something that is no number. */
 export type Cell =
   | { kind: 'number'; value: number; grouped?: true }
@@ -51,6 +54,7 @@ export type Cell =
 /** Reads one cell with care; the fast row parser hands over what it does not know. */
 export function readCell(text: string, decimal: '.' | ','): Cell {
   const cell = text.trim().replace('\u2212', '-');
+  if (cell.length > LONGEST_CELL) return { kind: 'text' };
   if (cell === '' || MISSING.test(cell)) return { kind: 'missing' };
   const infinite = INFINITE.exec(cell);
   if (infinite !== null) {

@@ -1,10 +1,12 @@
+import { LONGEST_CELL } from './cells.js';
+
 const DATE = /^(?:(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})|\d{1,2}[-/.]\d{1,2}[-/.]\d{2,4})$/;
 const CLOCK =
   /^(?:(\d+):)?(\d{1,3}):(\d{1,2})(?:[.,:](\d+))?\s*([ap]\.?m\.?)?\s*(?:z|utc|[+-]\d{2}:?\d{2})?$/i;
 
 /** True for a cell that holds a date and nothing else. */
 export function isDate(text: string): boolean {
-  return DATE.test(text.trim());
+  return text.length <= LONGEST_CELL && DATE.test(text.trim());
 }
 
 /**
@@ -15,6 +17,7 @@ export function isDate(text: string): boolean {
  */
 export function readClock(text: string): number | undefined {
   const trimmed = text.trim();
+  if (trimmed.length > LONGEST_CELL) return undefined;
   const split = /^(\S+?)[T ]\s*(.+)$/.exec(trimmed);
   const dated = split?.[1] !== undefined && isDate(split[1]);
   const clock = CLOCK.exec(dated ? (split?.[2] ?? '') : trimmed);

@@ -5,6 +5,9 @@ const INTERVAL =
 const VALUE =
   /^[^\d+-]*([+-]?\d+(?:[.,]\d+)?(?:[eE][+-]?\d+)?)\s*["\])]?\s*[,;\t ]*\s*"?([^\s",;\])]*)/;
 
+/** Characters of a line above the table that are looked at. */
+const LONGEST_LINE = 1000;
+
 const RATE_UNITS: [RegExp, number][] = [
   [/^(m(hz|s\/s|sps))/i, 1e6],
   [/^(k(hz|s\/s|sps))/i, 1e3],
@@ -31,9 +34,9 @@ export function readStatedRate(
 }
 
 function valueAfter(line: string, key: RegExp, units: typeof RATE_UNITS): number | undefined {
-  const found = key.exec(line);
+  const found = key.exec(line.slice(0, LONGEST_LINE));
   if (found === null) return undefined;
-  const rest = line.slice(found.index + found[0].length);
+  const rest = line.slice(found.index + found[0].length, LONGEST_LINE);
   const value = VALUE.exec(rest);
   if (value?.[1] === undefined) return undefined;
   // The unit may also stand in brackets between key and value: `Sample rate [kHz]; 10`.

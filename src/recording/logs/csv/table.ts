@@ -1,6 +1,7 @@
 import { ArcError, type Note } from '../../../core/index.js';
 import { note } from '../../../messages/index.js';
 import type { ByteSource } from '../../types.js';
+import { refuseOwnText } from '../own-table.js';
 import type { LogColumn, LogTable } from '../table.js';
 import { readCell, splitCells } from './cells.js';
 import { readClock } from './clock.js';
@@ -17,12 +18,13 @@ const PREVIEW_ROWS = 400;
 /**
  * Opens a text table: dialect, header, units and metadata are read from its first 256 KiB.
  *
- * @throws ArcError `not-a-table`, `comma-twice`.
+ * @throws ArcError `not-a-table`, `results-table`, `comma-twice`.
  */
 export async function openCsvTable(source: ByteSource): Promise<LogTable> {
   const head = (await source.read(0, Math.min(HEAD_BYTES, source.size))).slice();
   const encoding = detectEncoding(head);
   const text = decode(head.subarray(encoding.markBytes), encoding.label);
+  refuseOwnText(source.name, text);
   const lines = text.split(/\r\n|\n|\r/);
   if (head.length < source.size || lines.at(-1) === '') lines.pop();
   const shape = detectShape(lines);
@@ -45,7 +47,12 @@ export async function openCsvTable(source: ByteSource): Promise<LogTable> {
   };
 }
 
-function describeColumns(rows: readonly string[], shape: TableShape, header: Header): LogColumn[] {
+/** Names, units and first values of the columns. */
+export function describeColumns(
+  rows: readonly string[],
+  shape: TableShape,
+  header: Header,
+): LogColumn[] {
   const cells = rows.map((line) => splitCells(line, shape.dialect.delimiter));
   return shape.kinds.map((kind, c) => {
     const unit = header.units[c];
@@ -65,7 +72,8 @@ function cellValue(text: string, kind: string, shape: TableShape): number {
   return cell.kind === 'number' ? cell.value : Number.NaN;
 }
 
-function dialectNotes(encoding: Encoding, { dialect }: TableShape): Note[] {
+/** What is said of the way a table is written. */
+export function dialectNotes(encoding: Encoding, { dialect }: TableShape): Note[] {
   const notes: Note[] = [];
   if (dialect.decimal === ',') {
     notes.push(note('decimal-comma'));

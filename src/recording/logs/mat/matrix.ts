@@ -27,6 +27,8 @@ export interface MatWalk {
   little: boolean;
   fileName: string;
   arrays: MatArray[];
+  /** Names of arrays of complex numbers, which are no trace. */
+  complex: string[];
 }
 
 /**
@@ -57,8 +59,9 @@ export async function walkMatrix(
   const name = text === '' && prefix !== '' ? prefix.replace(/\.$/, '') : `${prefix}${text}`;
   if (kind === STRUCT && depth < MAX_DEPTH && shape.every((side) => side === 1)) {
     await walkFields(walk, name, depth);
-  } else if (kind >= FIRST_NUMERIC && kind <= LAST_NUMERIC && ((word >> 8) & COMPLEX) === 0) {
-    await noteArray(walk, name, shape);
+  } else if (kind >= FIRST_NUMERIC && kind <= LAST_NUMERIC) {
+    if (((word >> 8) & COMPLEX) === 0) await noteArray(walk, name, shape);
+    else walk.complex.push(name);
   }
   await leave();
 }

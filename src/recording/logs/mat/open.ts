@@ -1,3 +1,5 @@
+import { ArcError } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { ByteSource } from '../../types.js';
 import { type ArrayColumn, numbersFrom } from '../binary/array-column.js';
 import { arrayTable } from '../binary/array-table.js';
@@ -25,6 +27,7 @@ export async function openMat(source: ByteSource): Promise<LogTable> {
   const little = head[126] === 0x49;
   const columns: ArrayColumn[] = [];
   const scalars: Scalar[] = [];
+  const complex: string[] = [];
   let at = HEADER;
   for (let n = 0; at + 8 <= source.size; n++) {
     if (n >= MAX_ELEMENTS) throw damagedMat(source.name, `has more than ${MAX_ELEMENTS} variables`);
@@ -39,11 +42,16 @@ export async function openMat(source: ByteSource): Promise<LogTable> {
         tag.type === COMPRESSED
           ? inflateStream(source, start, tag.bytes, 'zlib')
           : sourceStream(source, from, tag.bytes + 8);
-      await collect(source.name, open, little, columns, scalars);
+      await collect(source.name, open, little, columns, scalars, complex);
     }
     at = start + tag.room;
   }
-  return arrayTable({ format: 'mat', fileName: source.name, columns, scalars, notes: [] });
+  if (columns.length === 0 && complex.length > 0) throw onlyComplex(source.name, complex);
+  const notes =
+    complex.length === 0
+      ? []
+      : [note('column-not-read', { columns: complex.slice(0, 8), why: 'complex' })];
+  return arrayTable({ format: 'mat', fileName: source.name, columns, scalars, notes });
 }
 
 async function collect(
@@ -52,17 +60,27 @@ async function collect(
   little: boolean,
   columns: ArrayColumn[],
   scalars: Scalar[],
+  complex: string[],
 ): Promise<void> {
   const stream = open();
   const tag = await readTag(stream, little);
   if (tag?.type !== MATRIX) return;
   const arrays: MatArray[] = [];
-  await walkMatrix({ stream, little, fileName, arrays }, tag.room, '', 0);
+  await walkMatrix({ stream, little, fileName, arrays, complex }, tag.room, '', 0);
   for (const array of arrays) {
     if (array.count === 1)
       scalars.push({ name: array.name, value: await lone(open, array, little) });
     else columns.push(...columnsOf(array, open, little));
   }
+}
+
+function onlyComplex(fileName: string, names: readonly string[]): ArcError {
+  return new ArcError({
+    code: 'no-series',
+    what: `${fileName} holds complex numbers only (${names.slice(0, 8).join(', ')}).`,
+    expected: 'real numbers: volts and amperes over time',
+    todo: 'Save the trace itself, not its spectrum.',
+  });
 }
 
 async function lone(open: () => ByteStream, array: MatArray, little: boolean): Promise<number> {

@@ -6,12 +6,15 @@ import {
   parquetSchema,
   type SchemaTree,
 } from 'hyparquet';
-import { ArcError } from '../../../core/index.js';
+import { ArcError, type Note } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import type { ByteSource } from '../../types.js';
 import { rateAmong } from '../binary/stated-rate.js';
+import { splitHeader } from '../header-name.js';
 import type { LogColumn, LogTable, RowChunk } from '../table.js';
+import { recogniseName } from '../words.js';
 import { boundedCompressors } from './compressors.js';
-import { numericValues, PARSERS, unitOfField } from './values.js';
+import { isDecimal, numericValues, PARSERS, unitOfField } from './values.js';
 
 const PREVIEW_ROWS = 400;
 const MAX_COLUMNS = 256;
@@ -49,7 +52,7 @@ export async function openParquet(source: ByteSource): Promise<LogTable> {
     fileName: source.name,
     columns: await describe(fields, read),
     ...(statedRate === undefined ? {} : { statedRate }),
-    notes: [],
+    notes: leftOut(parquetSchema(metadata).children.filter((field) => !isNumericField(field))),
     rowsOf: () => Number(metadata.num_rows),
     read,
   };
@@ -114,8 +117,18 @@ function isNumericField({ element, children }: SchemaTree): boolean {
   return (
     children.length === 0 &&
     element.repetition_type !== 'REPEATED' &&
-    ['DOUBLE', 'FLOAT', 'INT32', 'INT64'].includes(element.type ?? '')
+    (['DOUBLE', 'FLOAT', 'INT32', 'INT64'].includes(element.type ?? '') || isDecimal(element))
   );
+}
+
+/** Columns that by their name hold what is wanted, in a form that is not read. */
+function leftOut(fields: readonly SchemaTree[]): Note[] {
+  const names = fields
+    .map(({ element }) => element.name)
+    .filter((name) => recogniseName(splitHeader(name).name));
+  return names.length === 0
+    ? []
+    : [note('column-not-read', { columns: names.slice(0, 8), why: 'not-flat-numbers' })];
 }
 
 function scalarsOf(metadata: FileMetaData): { name: string; value: number }[] {

@@ -8,11 +8,16 @@ export const PARSERS: Partial<ParquetParsers> = {
   timestampFromNanoseconds: Number,
 };
 
+/** A number of fixed digits behind the point, which may be stored as bytes. */
+export function isDecimal(element: SchemaElement): boolean {
+  return element.logical_type?.type === 'DECIMAL' || element.converted_type === 'DECIMAL';
+}
+
 /** Numbers as float64; null, and what is no number, as NaN. */
 export function numericValues(values: DecodedArray, element: SchemaElement): Float64Array {
   if (values instanceof Float64Array) return values;
   const out = new Float64Array(values.length);
-  const decimal = element.logical_type?.type === 'DECIMAL' || element.converted_type === 'DECIMAL';
+  const decimal = isDecimal(element);
   for (let i = 0; i < values.length; i++) {
     const value: unknown = values[i];
     if (typeof value === 'number') out[i] = value;

@@ -8,6 +8,7 @@ import { fileHash, fileKey } from '../../../../src/apps/label/file-key.js';
 import { labelInputs } from '../../../../src/apps/label/inputs.js';
 import { readLabelOptions } from '../../../../src/apps/label/label-options.js';
 import { createLabelProgress, progressText } from '../../../../src/apps/label/label-progress.js';
+import { OwnFiles } from '../../../../src/apps/label/own-files.js';
 import { planFingerprint } from '../../../../src/apps/label/plan.js';
 import { isReusable } from '../../../../src/apps/label/reuse.js';
 import { parseShard, shardOf } from '../../../../src/apps/label/shard.js';
@@ -43,7 +44,8 @@ describe('labelInputs', () => {
     });
     const at = (name: string): string => join(folder, name);
     const names = async (given: string[], own: string[] = []) => {
-      const { inputs, twice } = await labelInputs(given.map(at), own.map(at));
+      const [out] = own.map(at);
+      const { inputs, twice } = await labelInputs(given.map(at), new OwnFiles({ out }));
       return [inputs.map((one) => one.path.slice(folder.length + 1)), twice];
     };
     expect(await names(['**/*.wav'])).toEqual([['a.wav', 'b.wav', 'sub/[x].wav', 'sub/c.wav'], 0]);

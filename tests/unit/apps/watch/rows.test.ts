@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { RowReader } from '../../../../src/apps/watch/sources/rows.js';
 import { type LiveItem, noLosses } from '../../../../src/apps/watch/sources/types.js';
+import { bufferSource, openRecording } from '../../../../src/recording/index.js';
 
 /** Rows at 1 kHz: the voltage is 20 V plus the number of the row in mV. */
 const row = (i: number): string => `${(i / 1000).toFixed(4)},${(20 + i / 1000).toFixed(3)},100\n`;
@@ -101,6 +102,99 @@ describe('rows of a logger', () => {
     const text = Array.from({ length: 400 }, (_, i) => `${(i / 5000).toFixed(2)},20,100\n`).join(
       '',
     );
-    expect(() => read([text])).toThrow(expect.objectContaining({ code: 'time-too-coarse' }));
+    expect(() => read([`time_s,voltage_v,current_a\n${text}`])).toThrow(
+      expect.objectContaining({ code: 'time-too-coarse' }),
+    );
+  });
+});
+
+/** The samples that `classify` reads from the same text as a file. */
+async function asFile(text: string): Promise<{ names: string[]; samples: number[][] }> {
+  const source = bufferSource(new TextEncoder().encode(text), 'log.csv');
+  const recording = await openRecording(source);
+  const samples: number[][] = recording.channels.map(() => []);
+  for await (const block of recording.blocks())
+    for (const [c, part] of block.channels.entries()) samples[c]!.push(...part);
+  return { names: recording.channels.map(({ quantity }) => quantity), samples };
+}
+
+const many = (line: (i: number) => string): string =>
+  Array.from({ length: 400 }, (_, i) => `${line(i)}\n`).join('');
+const clock = (i: number): string => new Date(Date.UTC(2024, 4, 1, 12) + i).toISOString();
+const volts = (i: number): number => 20 + (i % 50) / 10;
+
+// Each was read otherwise live, or ended the watch: the file is the measure.
+describe('rows are read live as they are from a file', () => {
+  it.each([
+    [
+      'millivolts and kiloamperes',
+      `time_s,U [mV],I [kA]\n${many((i) => `${i / 1000},${1000 * volts(i)},0.18`)}`,
+    ],
+    [
+      'dates of ISO 8601',
+      `timestamp,voltage_V,current_A\n${many((i) => `${clock(i)},${volts(i)},180`)}`,
+    ],
+    [
+      'decimal commas',
+      `Zeit [s];Spannung [V];Strom [A]\n${many((i) => `${String(i / 1000).replace('.', ',')};${String(volts(i)).replace('.', ',')};180,5`)}`,
+    ],
+    [
+      'names, then units',
+      `time;voltage;current\ns;V;A\n${many((i) => `${i / 1000};${volts(i)};180`)}`,
+    ],
+    [
+      'names behind a comment mark',
+      `# time_s, current_A, voltage_V\n${many((i) => `${i / 1000},180,${volts(i)}`)}`,
+    ],
+    [
+      'a supply voltage beside',
+      `time_s,supply voltage (V),arc voltage (V)\n${many((i) => `${i / 1000},48,${volts(i)}`)}`,
+    ],
+    [
+      'spaces between',
+      `time_s voltage_V current_A\n${many((i) => `${i / 1000}  ${volts(i)}  180`)}`,
+    ],
+  ])('with %s', async (_, text) => {
+    const { items } = read([text]);
+    const file = await asFile(text);
+    const [format] = items;
+    if (format?.type !== 'format') throw new Error('no format');
+    expect(format.format.channels.map(({ quantity }) => quantity)).toEqual(file.names);
+    const live = file.names.map((_, c) =>
+      items.flatMap((item) => (item.type === 'samples' ? [...item.channels[c]!] : [])),
+    );
+    expect(live).toEqual(file.samples);
+  });
+
+  it('asks as for a file where the time gives no unit', () => {
+    const text = `time,voltage,current\n${many((i) => `${i / 5},${volts(i)},180`)}`;
+    expect(() => read([text])).toThrow(expect.objectContaining({ code: 'time-unit-unclear' }));
+  });
+});
+
+describe('what comes before the rows', () => {
+  const text = many((i) => `${(10 + i / 1000).toFixed(4)},${volts(i).toFixed(2)},180`);
+  const plain = read([text]);
+
+  it.each([
+    ['a row cut in two', text.slice(3)],
+    ['a row cut within its voltage', text.slice(11)],
+    ['a banner', `Logger 7 ready\r\nfirmware 1.2, unit 4\r\n\r\n${text}`],
+    ['bytes of telnet', `\ufffd\ufffd\u0001\ufffd\ufffd\u0003${text}`],
+    ['line noise, then names', `\ufffd\u0000x\ufffd~\ntime_s,voltage_v,current_a\n${text}`],
+    ['a screen of text', `${'no numbers here\n'.repeat(450)}${text}`],
+  ])('does not fix a wrong layout: %s', (_, given) => {
+    const { items, volts: heard } = read([given]);
+    expect(items[0]).toMatchObject({ type: 'format', format: { sampleRateHz: 1000 } });
+    expect(items.filter((item) => item.type === 'gap')).toEqual([]);
+    // But for the cut row all of them.
+    expect(plain.volts.slice(-heard.length)).toEqual(heard);
+    expect(heard.length).toBeGreaterThanOrEqual(399);
+  });
+
+  it('may come again after a reconnect and is no bad row', () => {
+    const names = 'time_s,voltage_v,current_a\n';
+    const { losses } = read([names, text, names]);
+    expect(losses.badRows).toBe(0);
   });
 });

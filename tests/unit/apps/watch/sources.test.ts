@@ -4,6 +4,8 @@ import { appendFile, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { byteItems } from '../../../../src/apps/watch/sources/byte-items.js';
 import { reconnecting } from '../../../../src/apps/watch/sources/connect.js';
@@ -13,6 +15,7 @@ import { recordersFor } from '../../../../src/apps/watch/sources/recorders.js';
 import { serialBytes } from '../../../../src/apps/watch/sources/serial.js';
 import { parseAddress, tcpBytes } from '../../../../src/apps/watch/sources/tcp.js';
 import { type LiveItem, noLosses } from '../../../../src/apps/watch/sources/types.js';
+import { untilAborted } from '../../../../src/apps/watch/sources/until-aborted.js';
 import { writeWav } from '../../../../src/recording/index.js';
 
 /** A sine of 1 kHz at 8 kHz, one second. */
@@ -243,5 +246,45 @@ describe('microphones', () => {
       for await (const _ of microphoneBytes('gone', 8000, noLosses(), NEVER, fake(script)));
     };
     await expect(read()).rejects.toThrow(/"gone".*status 1.*No such device/s);
+  });
+});
+
+describe('a source that is given up', () => {
+  // A race of each item against one promise that lives as long as the source kept every item: 0.35 MB for each
+  // second of signal.
+  it('keeps nothing of what it has handed on', async () => {
+    const kept: WeakRef<Uint8Array>[] = [];
+    async function* items(): AsyncGenerator<Uint8Array> {
+      for (let i = 0; i < 50; i++) {
+        const item = new Uint8Array(1000);
+        kept.push(new WeakRef(item));
+        yield item;
+      }
+    }
+    setFlagsFromString('--expose-gc');
+    const collect = runInNewContext('gc') as () => void;
+    let alive = 0;
+    for await (const _ of untilAborted(items(), new AbortController().signal)) {
+      if (kept.length < 50) continue;
+      // What a turn of the loop refers to weakly lives until the turn ends.
+      await new Promise((resolve) => setTimeout(resolve, 5));
+      collect();
+      alive = kept.filter((one) => one.deref() !== undefined).length;
+    }
+    expect(alive).toBeLessThan(5);
+  });
+
+  it('closes what is behind it', async () => {
+    let closed = false;
+    async function* chunks(): AsyncGenerator<Uint8Array> {
+      try {
+        for (let i = 0; ; i++) yield Buffer.from(`${i / 1000},25,180\n`);
+      } finally {
+        closed = true;
+      }
+    }
+    for await (const item of byteItems('pipe', chunks(), {}, noLosses()))
+      if (item.type === 'samples') break;
+    expect(closed).toBe(true);
   });
 });
