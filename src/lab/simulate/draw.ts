@@ -1,4 +1,6 @@
 import { ArcError, MODES, type Mode, type Random } from '../../core/index.js';
+import { drawAim, drawArcAt } from './draw-point.js';
+import { setWrong } from './draw-wrong.js';
 import { ELECTRICAL_FAMILIES, type ElectricalFamily, FAMILY_TRAITS } from './families.js';
 import { drawGas, drawWire } from './physics/draw-consumables.js';
 import {
@@ -9,6 +11,7 @@ import {
   drawHand,
   drawPool,
   drawProbe,
+  fallRangeV,
 } from './physics/draw-parts.js';
 import {
   drawConstantVoltage,
@@ -17,7 +20,10 @@ import {
   feedFor,
   type OperatingPoint,
 } from './physics/draw-source.js';
-import type { ArcScenario, SourceSpec } from './scenario.js';
+import { nominalTransitionA } from './physics/materials.js';
+import type { ArcScenario, GasSpec, SourceSpec, WireSpec } from './scenario.js';
+import { feedable, setRight } from './set-right.js';
+import { SETTLED_SHARE, settle } from './settled.js';
 
 export interface DrawOptions {
   /** Mode the settings aim at. The run decides what it was: read `truth.mode`. */
@@ -27,9 +33,20 @@ export interface DrawOptions {
   arcS?: number;
   /** Chance of a change of settings in mid-run; default 0. */
   changeShare?: number;
+  /**
+   * Chance that the run is set wrong on purpose; default 0.2. All others stand in a published window of the mode
+   * aimed at, and their metal crosses that way.
+   */
+  wrongShare?: number;
+  /** Metal and size of the wire, and the gas; drawn when left out. */
+  wire?: Pick<WireSpec, 'material' | 'diameterMm'>;
+  gas?: GasSpec;
 }
 
-/** A random scenario of the family. Throws `unknown-family` for a name that is not one. */
+/**
+ * A random scenario of the family. Throws `unknown-family` for a name that is not one, and `mode-not-reached` where
+ * no published window has the mode with the wire or gas that was asked for.
+ */
 export function drawScenario(random: Random, options: DrawOptions): ArcScenario {
   const family = options.family as ElectricalFamily;
   if (!ELECTRICAL_FAMILIES.includes(family)) {
@@ -41,36 +58,74 @@ export function drawScenario(random: Random, options: DrawOptions): ArcScenario 
     });
   }
   const aim = options.mode ?? random.pick(MODES);
-  for (;;) {
-    const drawn = attempt(random, aim, family, options);
-    if (drawn !== null) return drawn;
+  const wrong = random.next() < (options.wrongShare ?? WRONG_SHARE);
+  for (let round = 0; round < ROUNDS; round++) {
+    // Wire and gas are drawn first and kept, so that what is hard to reach is not drawn more seldom for that.
+    const wire = drawWire(random, options.wire);
+    const gas = options.gas ?? drawGas(random, wire.material, aim);
+    for (let k = 0; k < TRIES; k++) {
+      const drawn = attempt(random, { aim, family, wire, gas, wrong }, options);
+      if (drawn !== null) return drawn;
+    }
   }
+  throw new ArcError({
+    code: 'mode-not-reached',
+    what: `No setting was found in which metal crosses as ${aim}${describe(options)}.`,
+    expected: 'a wire and a gas in which that mode is welded',
+    todo: 'Choose another mode, wire or gas.',
+  });
 }
 
-function attempt(
-  random: Random,
-  aim: Mode,
-  family: ElectricalFamily,
-  options: DrawOptions,
-): ArcScenario | null {
+function describe({ wire, gas }: DrawOptions): string {
+  const metal = wire === undefined ? '' : ` from ${wire.diameterMm} mm ${wire.material} wire`;
+  return metal + (gas === undefined ? '' : ` in ${gas.group}`);
+}
+
+/** How often wire and gas are drawn before the mode counts as out of reach. */
+const ROUNDS = 20;
+/** How often wire and gas are tried before others are drawn. */
+const TRIES = 150;
+
+/** Share of draws set wrong on purpose. */
+const WRONG_SHARE = 0.2;
+
+interface Wanted {
+  aim: Mode;
+  family: ElectricalFamily;
+  wire: WireSpec;
+  gas: GasSpec;
+  wrong: boolean;
+}
+
+function attempt(random: Random, wanted: Wanted, options: DrawOptions): ArcScenario | null {
+  const { aim, family, wire, gas, wrong } = wanted;
   const traits = FAMILY_TRAITS[family];
-  const wire = drawWire(random);
-  const gas = drawGas(random, wire.material, aim);
+  const aimed = drawAim(random, aim, wire, gas);
+  if (aimed === null) return null;
   const detachment = drawDetachment(random, traits, wire, gas);
-  const arc = drawArc(random, traits, wire, gas);
-  const point = drawPoint(random, aim, wire, arc, detachment.transitionA);
+  const { transitionA } = detachment;
+  if (!goesWith(aim, aimed.currentA, transitionA)) return null;
+  const probe = drawProbe(random);
+  const drawn = drawArcAt(random, aim, aimed, {
+    wire,
+    gas,
+    probe,
+    transitionA: Number.isFinite(transitionA) ? transitionA : 1.2 * nominalTransitionA(wire),
+    fallRangeV: fallRangeV(wire, gas),
+    draw: () => drawArc(random, traits, wire, gas),
+  });
+  if (drawn === null) return null;
+  const { arc, point } = drawn;
   const chosen = chooseSource(random, aim, point);
-  if (chosen === null || chosen.feedMPerMin < 1 || chosen.feedMPerMin > 24) return null;
-  const openStart = random.next() < 0.2;
-  const arcS = options.arcS ?? random.uniform(2.5, 7);
+  if (chosen === null || !feedable(chosen.feedMPerMin)) return null;
+  const ends = drawOpenEnds(random);
   const scenario: ArcScenario = {
     family,
     seed: random.integer(0, 2 ** 31 - 1),
-    arcS,
+    arcS: options.arcS ?? random.uniform(2.5, 7),
     leadInS: random.uniform(0.1, 1.2),
     leadOutS: random.uniform(0.1, 1),
-    openStart,
-    openEnd: random.next() < 0.2,
+    ...ends,
     electricalRateHz: random.pick([5000, 8000, 10000, 10000, 20000, 25000, 50000]),
     wire: { ...wire, feedMPerMin: chosen.feedMPerMin },
     gas,
@@ -78,40 +133,32 @@ function attempt(
     source: chosen.source,
     arc,
     detachment,
-    bridging: drawBridging(random, traits, wire, gas),
+    bridging: drawBridging(random, traits, wire, gas, aim),
     pool: drawPool(random, traits),
     hand: drawHand(random),
     ends: drawEnds(random, wire.diameterMm),
-    probe: drawProbe(random),
+    probe,
     changes: [],
+    setWrong: null,
   };
   if (aim === 'short-circuit' && random.next() < SETTLED_SHARE) settle(random, scenario);
-  if (random.next() < (options.changeShare ?? 0)) addChange(random, scenario);
-  return scenario;
+  const set = wrong
+    ? setWrong(random, scenario, aim, traits)
+    : setRight(scenario, aim, aimed, fallRangeV(wire, gas));
+  if (set !== null && random.next() < (options.changeShare ?? 0)) addChange(random, set);
+  return set;
 }
 
-/** Share of dip transfer drawn as a well-set robot run. */
-const SETTLED_SHARE = 0.45;
+/** Drops hang below the transition and spray above it. */
+function goesWith(aim: Mode, currentA: number, transitionA: number): boolean {
+  if (aim === 'spray') return currentA > 1.02 * transitionA && currentA < 1.9 * transitionA;
+  return aim !== 'globular' || currentA < 0.99 * transitionA;
+}
 
-/**
- * Takes most of the chance out of a run: measured dip transfer can be "very regular" (R. D. Smith,
- * "Waveform analysis for MIG/GMAW dip-transfer", 2011/2017), above all where the source or the wire
- * drive sets the cycle.
- */
-function settle(random: Random, scenario: ArcScenario): void {
-  const rest = random.uniform(0.05, 0.35);
-  const { bridging, detachment, pool, arc, wire } = scenario;
-  bridging.spread *= rest;
-  bridging.incipientShare = 0;
-  detachment.scatter *= rest;
-  detachment.wobble *= rest;
-  detachment.leapShare = 0;
-  pool.noiseMm *= rest;
-  pool.kickMm *= rest;
-  pool.impactMm *= rest;
-  arc.slowV *= rest;
-  wire.feedJitter *= rest;
-  scenario.hand = { wanderMm: random.uniform(0, 0.05), wanderHz: 1, weaveMm: 0, weaveHz: 0 };
+/** Half of the recordings begin and end while the arc burns; of the others some begin so, and some end so. */
+function drawOpenEnds(random: Random): { openStart: boolean; openEnd: boolean } {
+  if (random.next() < 0.5) return { openStart: true, openEnd: true };
+  return { openStart: random.next() < 0.2, openEnd: random.next() < 0.2 };
 }
 
 type Chosen = { source: SourceSpec; feedMPerMin: number };
@@ -123,39 +170,6 @@ function chooseSource(random: Random, aim: Mode, point: OperatingPoint): Chosen 
     source: drawConstantVoltage(random, point),
     feedMPerMin: feedFor(point, point.currentA),
   };
-}
-
-/** Current, arc length and extension that favour a mode, overlapping at their edges on purpose. */
-function drawPoint(
-  random: Random,
-  aim: Mode,
-  wire: ArcScenario['wire'],
-  arc: ArcScenario['arc'],
-  transitionA: number,
-): OperatingPoint {
-  const d = wire.diameterMm;
-  const nominal = wire.material === 'aluminium' ? 15 + 105 * d : 33 + 156 * d;
-  const finite = Number.isFinite(transitionA) ? transitionA : nominal * 1.2;
-  const base = { diameterMm: d, alpha: wire.alpha, beta: wire.beta, transitionA: finite, arc };
-  if (aim === 'short-circuit') {
-    const currentA = Math.max(35, nominal * random.uniform(0.28, 0.92));
-    // Volts, not millimetres, are what a knob moves: a little short of what a standing arc needs.
-    const shortV = random.uniform(0.002, 0.03) * Math.max(10, currentA - 25);
-    const extensionMm = random.uniform(7, 17);
-    return { ...base, currentA, arcMm: -shortV / arc.fieldVPerMm, extensionMm };
-  }
-  const extensionMm = random.uniform(10, 24);
-  if (aim === 'globular') {
-    const share = Number.isFinite(transitionA)
-      ? random.uniform(0.35, 0.93)
-      : random.uniform(0.5, 1.7);
-    // Half of them with an arc short enough for big drops to touch the pool now and then.
-    const arcMm = random.next() < 0.5 ? random.uniform(-0.5, 2) : random.uniform(1, 7);
-    return { ...base, currentA: finite * share, arcMm, extensionMm };
-  }
-  const over = random.next() < 0.7 ? random.uniform(1.03, 1.4) : random.uniform(1.3, 1.9);
-  const currentA = finite * over;
-  return { ...base, currentA, arcMm: random.uniform(1.5, 8), extensionMm };
 }
 
 /** A step of feed and voltage somewhere in the middle, as when a knob is turned. */

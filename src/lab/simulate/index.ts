@@ -1,4 +1,17 @@
 export {
+  AUDIBLE_D_PRIME,
+  type Audibility,
+  audibility,
+  type HeardParts,
+} from './audibility/audibility.js';
+export { LISTENING_BANDS_HZ } from './audibility/band-energies.js';
+export { type HeardMode, heardMode } from './audibility/heard.js';
+export { drawSetArc } from './data-set/draw-arc.js';
+export { drawSetOther } from './data-set/draw-other.js';
+export * from './data-set/format.js';
+export { recipeDocument } from './data-set/recipe.js';
+export { ArcSeries, type SeriesFile } from './data-set/series.js';
+export {
   type DegradeOptions,
   degradeSound,
   inBand,
@@ -13,6 +26,8 @@ export {
   drawChain,
 } from './devices/draw-chain.js';
 export { type DrawOptions, drawScenario } from './draw.js';
+export { type DrySound, simulateDrySound } from './dry-sound.js';
+export { EVENT_KINDS, type EventKind } from './event-kinds.js';
 export { ELECTRICAL_FAMILIES, type ElectricalFamily } from './families.js';
 export {
   COMMON_NOISE_GROUPS,
@@ -23,7 +38,15 @@ export {
 } from './noise/noise.js';
 export { DEAD_TRACE_KINDS, NON_ARC_SOUNDS, type NonArc, simulateNonArc } from './noise/non-arc.js';
 export { simulateArc } from './physics/arc.js';
-export { publishedDipCase } from './presets.js';
+export {
+  EVENT_WINDOWS,
+  type EventWindow,
+  LEEWAY,
+  speaksFor,
+  WORKING_WINDOWS,
+  type WorkingWindow,
+} from './physics/windows.js';
+export { measuredControlledDip, publishedDipCase } from './presets.js';
 export type * from './run.js';
 export type * from './scenario.js';
 export {
