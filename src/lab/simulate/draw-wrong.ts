@@ -8,15 +8,16 @@ import { tryOut } from './try-out.js';
 
 /**
  * Sets a sound scenario wrong, as students and hurried welders do; null where no arc comes of it. The shares and
- * volts are own choice. What the metal then does is up to the physics.
+ * volts are own choice. What the metal then does is up to the physics. A gas that was asked for (`gasGiven`) stays.
  */
 export function setWrong(
   random: Random,
   scenario: ArcScenario,
   aim: Mode,
   traits: FamilyTraits,
+  gasGiven: boolean,
 ): ArcScenario | null {
-  const how = random.pick(waysFor(scenario, aim));
+  const how = random.pick(waysFor(scenario, aim, gasGiven));
   if (how === 'cold') setCold(random, scenario);
   else if (how === 'long-arc') lengthen(random, scenario);
   else if (how === 'stubbing') stub(random, scenario);
@@ -29,10 +30,11 @@ export function setWrong(
   return figures.mode === aim && inWindows(scenario, figures) ? null : scenario;
 }
 
-function waysFor({ source, wire }: ArcScenario, aim: Mode): SetWrong[] {
+function waysFor({ source, wire }: ArcScenario, aim: Mode, gasGiven: boolean): SetWrong[] {
   if (source.kind === 'controlled-dip') return ['cold', 'stubbing'];
   const ways: SetWrong[] = ['cold', 'long-arc', 'stubbing'];
-  if (wire.material === 'carbon-steel' && aim !== 'short-circuit') ways.push('wrong-gas');
+  const otherGasMatters = wire.material === 'carbon-steel' && aim !== 'short-circuit';
+  if (otherGasMatters && !gasGiven) ways.push('wrong-gas');
   return ways;
 }
 

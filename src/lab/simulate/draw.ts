@@ -38,7 +38,7 @@ export interface DrawOptions {
    * aimed at, and their metal crosses that way.
    */
   wrongShare?: number;
-  /** Metal and size of the wire, and the gas; drawn when left out. */
+  /** Metal and size of the wire, and the gas; drawn when left out. What is given stays, also in a run set wrong. */
   wire?: Pick<WireSpec, 'material' | 'diameterMm'>;
   gas?: GasSpec;
 }
@@ -143,7 +143,7 @@ function attempt(random: Random, wanted: Wanted, options: DrawOptions): ArcScena
   };
   if (aim === 'short-circuit' && random.next() < SETTLED_SHARE) settle(random, scenario);
   const set = wrong
-    ? setWrong(random, scenario, aim, traits)
+    ? setWrong(random, scenario, aim, traits, options.gas !== undefined)
     : setRight(scenario, aim, aimed, fallRangeV(wire, gas));
   if (set !== null && random.next() < (options.changeShare ?? 0)) addChange(random, set);
   return set;
