@@ -1,11 +1,3 @@
-export {
-  AUDIBLE_D_PRIME,
-  type Audibility,
-  audibility,
-  type HeardParts,
-} from './audibility/audibility.js';
-export { LISTENING_BANDS_HZ } from './audibility/band-energies.js';
-export { type HeardMode, heardMode } from './audibility/heard.js';
 export { drawSetArc } from './data-set/draw-arc.js';
 export { drawSetOther } from './data-set/draw-other.js';
 export * from './data-set/format.js';
@@ -25,9 +17,6 @@ export {
   type ChainOptions,
   drawChain,
 } from './devices/draw-chain.js';
-export { type DrawOptions, drawScenario } from './draw.js';
-export { type DrySound, simulateDrySound } from './dry-sound.js';
-export { EVENT_KINDS, type EventKind } from './event-kinds.js';
 export { ELECTRICAL_FAMILIES, type ElectricalFamily } from './families.js';
 export {
   COMMON_NOISE_GROUPS,
@@ -38,6 +27,7 @@ export {
 } from './noise/noise.js';
 export { DEAD_TRACE_KINDS, NON_ARC_SOUNDS, type NonArc, simulateNonArc } from './noise/non-arc.js';
 export { simulateArc } from './physics/arc.js';
+export { type DrawOptions, drawScenario } from './physics/draw.js';
 export {
   EVENT_WINDOWS,
   type EventWindow,
@@ -56,4 +46,14 @@ export {
   drawAcoustics,
   POWER_FAMILIES,
 } from './sound/acoustic.js';
+export {
+  AUDIBLE_D_PRIME,
+  type Audibility,
+  audibility,
+  type HeardParts,
+} from './sound/audibility/audibility.js';
+export { LISTENING_BANDS_HZ } from './sound/audibility/band-energies.js';
+export { type HeardMode, heardMode } from './sound/audibility/heard.js';
+export { type DrySound, simulateDrySound } from './sound/dry-sound.js';
+export { EVENT_KINDS, type EventKind } from './sound/event-kinds.js';
 export { MONOPOLE_AT_1M, SOUND_SPEED, simulateSound } from './sound/sound.js';

@@ -1,5 +1,5 @@
 import { createRandom, type Random } from '../../../core/index.js';
-import { CHAIN_RECIPES } from '../chain-recipe.js';
+import { CHAIN_RECIPES } from '../devices/chain-recipe.js';
 import { CHAIN_FAMILIES, drawChain } from '../devices/draw-chain.js';
 import { COMMON_NOISE_GROUPS } from '../noise/noise.js';
 import { rms } from '../noise/noise-tools.js';

@@ -1,9 +1,9 @@
 import type { Mode, RunMode } from '../../../core/index.js';
-import type { HeardMode } from '../audibility/heard.js';
 import type { SoundChain } from '../devices/degrade.js';
-import type { EventKind } from '../event-kinds.js';
 import type { ArcScenario } from '../scenario.js';
 import type { AcousticScenario } from '../sound/acoustic.js';
+import type { HeardMode } from '../sound/audibility/heard.js';
+import type { EventKind } from '../sound/event-kinds.js';
 
 /**
  * The form of a data set: drawn arcs, and drawn sounds without an arc, for programs that learn from them.

@@ -1,4 +1,4 @@
-import { CHAIN_RECIPES, LOSSY_RECIPE } from '../chain-recipe.js';
+import { CHAIN_RECIPES, LOSSY_RECIPE } from '../devices/chain-recipe.js';
 import { SNR_BAND_HZ } from '../devices/degrade.js';
 import { NOISE_GROUPS } from '../noise/noise.js';
 

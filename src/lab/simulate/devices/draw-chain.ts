@@ -1,7 +1,7 @@
 import { ArcError, type Random } from '../../../core/index.js';
-import { CHAIN_RECIPES, type ChainFamilyRecipe } from '../chain-recipe.js';
 import { COMMON_NOISE_GROUPS, NOISE_GROUPS, type NoiseKind } from '../noise/noise.js';
 import { drawAll, drawFrom } from '../ranges.js';
+import { CHAIN_RECIPES, type ChainFamilyRecipe } from './chain-recipe.js';
 import type { SoundChain } from './degrade.js';
 import type { ClipSpec, GainControlSpec, MicrophoneSpec } from './device.js';
 import { drawLossy } from './lossy.js';

@@ -1,6 +1,6 @@
 import { createRandom, type Random } from '../../../core/index.js';
-import { LOSSY_RECIPE } from '../chain-recipe.js';
 import { drawFrom } from '../ranges.js';
+import { LOSSY_RECIPE } from './chain-recipe.js';
 import { inOverlappingBlocks } from './overlap.js';
 
 /** A lossy file as a perceptual transform coder leaves it; not the format of any real one. */

@@ -1,7 +1,7 @@
 import { MODES, type Mode, type SourceProgramme } from '../../../core/index.js';
-import { clearOfBoundary, type FreeMetal, flightForm, freeMetal } from '../free-flight.js';
 import type { DropTruth, RunTruth, SegmentTruth, ShortTruth } from '../run.js';
 import type { ArcScenario } from '../scenario.js';
+import { clearOfBoundary, type FreeMetal, flightForm, freeMetal } from './free-flight.js';
 
 /** What was observed in a run, times already in the run's own time. */
 export interface Observed {

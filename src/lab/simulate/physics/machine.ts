@@ -1,9 +1,9 @@
 import type { Random } from '../../../core/index.js';
-import { EventLog } from '../event-log.js';
 import type { ArcScenario } from '../scenario.js';
 import { ArcColumn } from './arc-column.js';
 import { Circuit } from './circuit.js';
 import { Contact } from './contact.js';
+import { EventLog } from './event-log.js';
 import { createHand, createPool, type Motion } from './motion.js';
 import { PendantDrop } from './pendant-drop.js';
 import { WireEnd } from './wire-end.js';

@@ -1,7 +1,7 @@
 import type { Random } from '../../../core/index.js';
 import type { ArcRun } from '../run.js';
-import type { SoundParts } from '../sound-parts.js';
 import type { AcousticScenario } from './acoustic.js';
+import type { SoundParts } from './sound-parts.js';
 
 /** Adds a burst of noise that dies away. */
 export function burst(

@@ -1,13 +1,13 @@
 import type { Random } from '../../../core/index.js';
 import { section } from '../devices/filter.js';
-import type { EventKind } from '../event-kinds.js';
-import { electricalStrength } from '../event-strength.js';
 import { roughNormal } from '../physics/motion.js';
 import type { ArcRun, DropTruth } from '../run.js';
-import type { SoundParts } from '../sound-parts.js';
 import { burst } from './crackle.js';
+import type { EventKind } from './event-kinds.js';
 import type { EventSoundSpec } from './event-sound-spec.js';
+import { electricalStrength } from './event-strength.js';
 import { noiseGain } from './hiss.js';
+import type { SoundParts } from './sound-parts.js';
 
 /**
  * Sounds of the events themselves, apart from the change of arc power: a drop that leaves or falls in puffs,

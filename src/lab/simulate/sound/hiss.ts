@@ -1,11 +1,11 @@
 import type { Random } from '../../../core/index.js';
 import { sampleAt, section } from '../devices/filter.js';
-import type { EventKind } from '../event-kinds.js';
 import { roughNormal } from '../physics/motion.js';
 import type { ArcRun } from '../run.js';
-import type { SoundParts } from '../sound-parts.js';
 import type { AcousticScenario } from './acoustic.js';
+import type { EventKind } from './event-kinds.js';
 import { flutter } from './flutter.js';
+import type { SoundParts } from './sound-parts.js';
 import { swells } from './swells.js';
 
 /**

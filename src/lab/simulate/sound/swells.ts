@@ -1,8 +1,8 @@
 import type { Random } from '../../../core/index.js';
-import type { EventKind } from '../event-kinds.js';
-import { electricalStrength } from '../event-strength.js';
 import type { ArcRun } from '../run.js';
 import { sometimes } from '../sometimes.js';
+import type { EventKind } from './event-kinds.js';
+import { electricalStrength } from './event-strength.js';
 
 /** How the hiss swells at single events: rises over its level at rest, and how long they last. */
 export interface SwellSpec {

@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../../src/core/index.js';
-import { eventTimes } from '../../../../../src/lab/simulate/event-gates.js';
 import {
   type ArcRun,
   type DropTruth,
   publishedDipCase,
 } from '../../../../../src/lab/simulate/index.js';
+import { eventTimes } from '../../../../../src/lab/simulate/sound/event-gates.js';
 import type { EventSoundSpec } from '../../../../../src/lab/simulate/sound/event-sound-spec.js';
 import { addVoices } from '../../../../../src/lab/simulate/sound/event-sounds.js';
-import { SoundParts } from '../../../../../src/lab/simulate/sound-parts.js';
+import { SoundParts } from '../../../../../src/lab/simulate/sound/sound-parts.js';
 
 const RATE = 44100;
 const WIRE = publishedDipCase().wire.diameterMm;

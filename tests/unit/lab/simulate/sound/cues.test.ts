@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { createRandom, MODES, type Mode } from '../../../../src/core/index.js';
-import { ArcSeries } from '../../../../src/lab/simulate/data-set/series.js';
+import { createRandom, MODES, type Mode } from '../../../../../src/core/index.js';
+import { ArcSeries } from '../../../../../src/lab/simulate/data-set/series.js';
 import {
   ACOUSTIC_FAMILIES,
   CHAIN_FAMILIES,
   type DataSetHead,
   drawSetArc,
-} from '../../../../src/lab/simulate/index.js';
+} from '../../../../../src/lab/simulate/index.js';
 
 const DRAWS = 200;
 const HEAD: DataSetHead = {

@@ -1,8 +1,7 @@
-import { ArcError, MODES, type Mode, type Random } from '../../core/index.js';
-import { drawAim, drawArcAt } from './draw-point.js';
-import { setWrong } from './draw-wrong.js';
-import { ELECTRICAL_FAMILIES, type ElectricalFamily, FAMILY_TRAITS } from './families.js';
-import { drawGas, drawWire } from './physics/draw-consumables.js';
+import { ArcError, MODES, type Mode, type Random } from '../../../core/index.js';
+import { ELECTRICAL_FAMILIES, type ElectricalFamily, FAMILY_TRAITS } from '../families.js';
+import type { ArcScenario, GasSpec, SourceSpec, WireSpec } from '../scenario.js';
+import { drawGas, drawWire } from './draw-consumables.js';
 import {
   drawArc,
   drawBridging,
@@ -12,16 +11,17 @@ import {
   drawPool,
   drawProbe,
   fallRangeV,
-} from './physics/draw-parts.js';
+} from './draw-parts.js';
+import { drawAim, drawArcAt } from './draw-point.js';
 import {
   drawConstantVoltage,
   drawControlledDip,
   drawPulsed,
   feedFor,
   type OperatingPoint,
-} from './physics/draw-source.js';
-import { nominalTransitionA } from './physics/materials.js';
-import type { ArcScenario, GasSpec, SourceSpec, WireSpec } from './scenario.js';
+} from './draw-source.js';
+import { setWrong } from './draw-wrong.js';
+import { nominalTransitionA } from './materials.js';
 import { feedable, setRight } from './set-right.js';
 import { SETTLED_SHARE, settle } from './settled.js';
 

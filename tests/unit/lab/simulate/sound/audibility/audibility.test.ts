@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { createRandom } from '../../../../../src/core/index.js';
-import {
-  BAND_COUNT,
-  bandEnergies,
-} from '../../../../../src/lab/simulate/audibility/band-energies.js';
+import { createRandom } from '../../../../../../src/core/index.js';
 import {
   AUDIBLE_D_PRIME,
   type Audibility,
   audibility,
   heardMode,
-} from '../../../../../src/lab/simulate/index.js';
+} from '../../../../../../src/lab/simulate/index.js';
+import {
+  BAND_COUNT,
+  bandEnergies,
+} from '../../../../../../src/lab/simulate/sound/audibility/band-energies.js';
 
 const RATE = 16_000;
 /** Samples from one frame to the next, and where the middle of the first frame lies: 2 ms under a Hann window. */

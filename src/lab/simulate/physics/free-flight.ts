@@ -1,6 +1,6 @@
-import type { Mode } from '../../core/index.js';
-import type { DropTruth, FreeFlight, Release } from './run.js';
-import type { ArcScenario } from './scenario.js';
+import type { Mode } from '../../../core/index.js';
+import type { DropTruth, FreeFlight, Release } from '../run.js';
+import type { ArcScenario } from '../scenario.js';
 
 /**
  * Mean drop diameter, in wire diameters, at which spray and globular part. Published definitions put the boundary at

@@ -1,9 +1,9 @@
+import { section } from '../devices/filter.js';
+import type { ArcRun } from '../run.js';
+import type { AcousticScenario } from './acoustic.js';
 import { decimate } from './decimate.js';
-import { section } from './devices/filter.js';
 import { gatedByEvents } from './event-gates.js';
 import type { EventKind } from './event-kinds.js';
-import type { ArcRun } from './run.js';
-import type { AcousticScenario } from './sound/acoustic.js';
 
 /** Speed of sound in air at 20 °C, m/s: √(1.4 · 287 · 293). */
 export const SOUND_SPEED = 343;

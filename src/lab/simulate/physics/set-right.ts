@@ -1,7 +1,7 @@
-import type { Mode } from '../../core/index.js';
+import type { Mode } from '../../../core/index.js';
+import type { ArcScenario, PulsedSpec } from '../scenario.js';
 import type { Aim } from './draw-point.js';
 import { inWindows, type SteadyFigures } from './figures.js';
-import type { ArcScenario, PulsedSpec } from './scenario.js';
 import { tryOut } from './try-out.js';
 
 /** Volts and amperes may use most of the leeway of a window; drops and shorts nearly all, since a moment counts few. */

@@ -1,9 +1,9 @@
-import { createRandom } from '../../core/index.js';
+import { createRandom } from '../../../core/index.js';
+import type { ArcScenario } from '../scenario.js';
+import { observed } from './arc.js';
 import type { SteadyFigures } from './figures.js';
-import { observed } from './physics/arc.js';
-import { nameRun } from './physics/label.js';
-import { ArcMachine, STEP_S } from './physics/machine.js';
-import type { ArcScenario } from './scenario.js';
+import { nameRun } from './label.js';
+import { ArcMachine, STEP_S } from './machine.js';
 
 /** Settling of arc length and current before anything is counted. */
 const SETTLE_S = 0.2;

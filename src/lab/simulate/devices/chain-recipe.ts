@@ -1,4 +1,4 @@
-import { fixed, integer, logUniform, pick, type Range, uniform } from './ranges.js';
+import { fixed, integer, logUniform, pick, type Range, uniform } from '../ranges.js';
 
 /** How one family of recordings spoils a sound. A `share` is the chance that a step is there at all. */
 export interface ChainFamilyRecipe {

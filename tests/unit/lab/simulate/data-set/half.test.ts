@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { createRandom } from '../../../../src/core/index.js';
-import { toHalf } from '../../../../src/lab/simulate/data-set/half.js';
+import { createRandom } from '../../../../../src/core/index.js';
+import { toHalf } from '../../../../../src/lab/simulate/data-set/half.js';
 
 /** The value of a half by the definition of IEEE 754: sign, 5 bits of exponent (bias 15), 10 of fraction. */
 function fromHalf(code: number): number {

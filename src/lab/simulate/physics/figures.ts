@@ -1,4 +1,6 @@
-import type { Mode } from '../../core/index.js';
+import type { Mode } from '../../../core/index.js';
+import type { FreeFlight } from '../run.js';
+import type { ArcScenario } from '../scenario.js';
 import {
   EVENT_WINDOWS,
   type EventWindow,
@@ -6,9 +8,7 @@ import {
   type Range,
   speaksFor,
   WORKING_WINDOWS,
-} from './physics/windows.js';
-import type { FreeFlight } from './run.js';
-import type { ArcScenario } from './scenario.js';
+} from './windows.js';
 
 /** What a run did while it burnt steadily: what windows are about. NaN where there is nothing to count. */
 export interface SteadyFigures {

@@ -1,14 +1,14 @@
-import { createRandom, type Random } from '../../core/index.js';
-import { section } from './devices/filter.js';
+import { createRandom, type Random } from '../../../core/index.js';
+import { section } from '../devices/filter.js';
+import { roughNormal } from '../physics/motion.js';
+import type { ArcRun } from '../run.js';
+import type { AcousticScenario } from './acoustic.js';
+import { addCrackle, burst } from './crackle.js';
 import { eventTimes } from './event-gates.js';
 import { EVENT_KINDS, type EventKind } from './event-kinds.js';
-import { roughNormal } from './physics/motion.js';
+import { addVoices } from './event-sounds.js';
+import { addHiss } from './hiss.js';
 import { powerSound, SOUND_SPEED } from './power-sound.js';
-import type { ArcRun } from './run.js';
-import type { AcousticScenario } from './sound/acoustic.js';
-import { addCrackle, burst } from './sound/crackle.js';
-import { addVoices } from './sound/event-sounds.js';
-import { addHiss } from './sound/hiss.js';
 import { SoundParts } from './sound-parts.js';
 
 /** A dry sound taken apart: `rest` and all parts add up to what `simulateSound` gives, but for rounding. */

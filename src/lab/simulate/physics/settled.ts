@@ -1,5 +1,5 @@
-import type { Random } from '../../core/index.js';
-import type { ArcScenario } from './scenario.js';
+import type { Random } from '../../../core/index.js';
+import type { ArcScenario } from '../scenario.js';
 
 /** Share of dip transfer drawn as a well-set robot run. */
 export const SETTLED_SHARE = 0.45;

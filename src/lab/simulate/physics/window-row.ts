@@ -1,6 +1,6 @@
-import type { Mode } from '../../core/index.js';
-import type { FreeFlight } from './run.js';
-import type { GasSpec, Material } from './scenario.js';
+import type { Mode } from '../../../core/index.js';
+import type { FreeFlight } from '../run.js';
+import type { GasSpec, Material } from '../scenario.js';
 
 export type Range = readonly [low: number, high: number];
 

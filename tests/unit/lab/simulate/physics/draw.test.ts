@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { createRandom, MODES } from '../../../../src/core/index.js';
+import { createRandom, MODES } from '../../../../../src/core/index.js';
 import {
   drawScenario,
   ELECTRICAL_FAMILIES,
   simulateArc,
-} from '../../../../src/lab/simulate/index.js';
+} from '../../../../../src/lab/simulate/index.js';
 
 describe('drawScenario', () => {
   it('refuses a family it does not know, and names those it does', () => {

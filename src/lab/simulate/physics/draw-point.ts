@@ -1,7 +1,7 @@
-import type { Mode, Random } from '../../core/index.js';
-import type { OperatingPoint } from './physics/draw-source.js';
-import { speaksFor, WORKING_WINDOWS } from './physics/windows.js';
-import type { ArcSpec, GasSpec, ProbeSpec, WireSpec } from './scenario.js';
+import type { Mode, Random } from '../../../core/index.js';
+import type { ArcSpec, GasSpec, ProbeSpec, WireSpec } from '../scenario.js';
+import type { OperatingPoint } from './draw-source.js';
+import { speaksFor, WORKING_WINDOWS } from './windows.js';
 
 /** Mean current and voltage that a welder sets for, as the meter at the feeder would show them. */
 export interface Aim {

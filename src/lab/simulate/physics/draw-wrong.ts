@@ -1,8 +1,8 @@
-import type { Mode, Random } from '../../core/index.js';
-import type { FamilyTraits } from './families.js';
+import type { Mode, Random } from '../../../core/index.js';
+import type { FamilyTraits } from '../families.js';
+import type { ArcScenario, GasSpec, SetWrong } from '../scenario.js';
+import { drawBridging, drawDetachment, fallRangeV } from './draw-parts.js';
 import { inWindows } from './figures.js';
-import { drawBridging, drawDetachment, fallRangeV } from './physics/draw-parts.js';
-import type { ArcScenario, GasSpec, SetWrong } from './scenario.js';
 import { feedable } from './set-right.js';
 import { tryOut } from './try-out.js';
 

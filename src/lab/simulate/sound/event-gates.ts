@@ -1,7 +1,7 @@
+import { pulseRises } from '../physics/pulse-rises.js';
+import type { ArcRun } from '../run.js';
 import { LIVE_BLOCK } from './decimate.js';
 import type { EventKind } from './event-kinds.js';
-import { pulseRises } from './physics/pulse-rises.js';
-import type { ArcRun } from './run.js';
 
 /** Times of all events that can be heard, s. */
 export function eventTimes(run: ArcRun): Record<EventKind, number[]> {

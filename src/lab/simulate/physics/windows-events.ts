@@ -1,4 +1,4 @@
-import type { Mode } from '../../core/index.js';
+import type { Mode } from '../../../core/index.js';
 import { ANY_GAS, ANY_WIRE, type EventWindow, STEEL, type WindowScope } from './window-row.js';
 
 const ANY_METAL = ['carbon-steel', 'stainless-steel', 'aluminium'] as const;

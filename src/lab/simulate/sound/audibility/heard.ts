@@ -1,4 +1,4 @@
-import type { RunMode } from '../../../core/index.js';
+import type { RunMode } from '../../../../core/index.js';
 import type { EventKind } from '../event-kinds.js';
 import type { Audibility } from './audibility.js';
 

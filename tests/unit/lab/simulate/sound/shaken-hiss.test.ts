@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { createRandom } from '../../../../src/core/index.js';
-import { eventTimes } from '../../../../src/lab/simulate/event-gates.js';
+import { createRandom } from '../../../../../src/core/index.js';
 import {
   type ArcRun,
   type DropTruth,
   publishedDipCase,
-} from '../../../../src/lab/simulate/index.js';
-import { type FlutterSpec, flutter } from '../../../../src/lab/simulate/sound/flutter.js';
-import { type SwellSpec, swells } from '../../../../src/lab/simulate/sound/swells.js';
+} from '../../../../../src/lab/simulate/index.js';
+import { eventTimes } from '../../../../../src/lab/simulate/sound/event-gates.js';
+import { type FlutterSpec, flutter } from '../../../../../src/lab/simulate/sound/flutter.js';
+import { type SwellSpec, swells } from '../../../../../src/lab/simulate/sound/swells.js';
 
 const RATE = 2000;
 const POWER_HZ = 10_000;

@@ -1,4 +1,4 @@
-import type { ArcRun } from './run.js';
+import type { ArcRun } from '../run.js';
 
 /** Rise of power within {@link RISE_S} that counts as strength 1, W. */
 const TYPICAL_RISE_W = 5000;
