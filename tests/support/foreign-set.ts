@@ -1,5 +1,5 @@
-import { audibility } from '../../src/lab/simulate/audibility/audibility.js';
-import { heardMode } from '../../src/lab/simulate/audibility/heard.js';
+import { audibility } from '../../src/lab/simulate/sound/audibility/audibility.js';
+import { heardMode } from '../../src/lab/simulate/sound/audibility/heard.js';
 import type {
   Condition,
   EventKind,

@@ -8,11 +8,7 @@ import {
   StreamingNetwork,
 } from '../../../../src/model/network/index.js';
 
-const FOLDER = new URL('../../../fixtures/reference/network/', import.meta.url);
-const header = json('network.json') as NetworkHeader;
-const network = readNetwork(header, readFileSync(new URL('network.bin', FOLDER)));
-/** Made by bin/train/small_reference.py with PyTorch in double precision from the weights as written. */
-const reference = json('reference.json') as {
+interface Reference {
   samples: string;
   frames: number;
   someFrames: number[];
@@ -20,18 +16,34 @@ const reference = json('reference.json') as {
   arcLogits: number[];
   weights: number[];
   outputs: number[];
-};
-const bytes = Buffer.from(reference.samples, 'base64');
-const samples = Float64Array.from(
-  { length: bytes.length / 2 },
-  (_, i) => bytes.readInt16LE(2 * i) / 32768,
-);
-
-function json(name: string): unknown {
-  return JSON.parse(readFileSync(new URL(name, FOLDER), 'utf8'));
 }
 
-function heard(blocks: Iterable<Float64Array>, rateHz = 16000, options = {}) {
+/** A network and what PyTorch makes of a sound with it in double precision, from the weights as written. */
+function given(folder: string) {
+  const read = (name: string) =>
+    readFileSync(new URL(`../../../../fixtures/${folder}/${name}`, import.meta.url));
+  const header = JSON.parse(read('network.json').toString()) as NetworkHeader;
+  const reference = JSON.parse(read('reference.json').toString()) as Reference;
+  const bytes = Buffer.from(reference.samples, 'base64');
+  const samples = Float64Array.from(
+    { length: bytes.length / 2 },
+    (_, i) => bytes.readInt16LE(2 * i) / 32768,
+  );
+  return { header, network: readNetwork(header, read('network.bin')), reference, samples };
+}
+
+/** Small, with drawn weights: bin/train/small_reference.py. */
+const SMALL = given('reference/network');
+/** The trained student: bin/train/export.py. */
+const TRAINED = given('training/network');
+const { samples } = SMALL;
+
+function heard(
+  blocks: Iterable<Float64Array>,
+  rateHz = 16000,
+  options = {},
+  network = SMALL.network,
+) {
   const ear = new StreamingNetwork(network, rateHz, options);
   const logits: number[] = [];
   for (const block of blocks) logits.push(...ear.push(block));
@@ -49,7 +61,10 @@ function* pieces(sound: Float64Array, most: number, seed: string): Generator<Flo
   }
 }
 
-describe('StreamingNetwork against PyTorch', () => {
+describe.each([
+  ['small', SMALL],
+  ['trained', TRAINED],
+])('StreamingNetwork against PyTorch, %s network', (_, { header, network, reference, samples }) => {
   it('makes the same features', () => {
     const frontEnd = new FrontEnd(header.frontEnd);
     const rows = [...frontEnd.push(samples), ...frontEnd.flush()];
@@ -62,7 +77,7 @@ describe('StreamingNetwork against PyTorch', () => {
   });
 
   it.each([[true], [false]])('gives the same rows, weights and outputs, SIMD %s', (simd) => {
-    const { ear, logits } = heard([samples], 16000, { simd });
+    const { ear, logits } = heard([samples], 16000, { simd }, network);
     expect(logits).toHaveLength(reference.arcLogits.length);
     logits.forEach((logit, k) => {
       expect(Math.abs(logit - reference.arcLogits[k]!)).toBeLessThan(1e-4);
