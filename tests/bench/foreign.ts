@@ -6,51 +6,28 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { defaultSettings, extractorFor, Pipeline } from '../../src/analysis/index.js';
-import { MODES } from '../../src/core/index.js';
-import { loadShippedModel } from '../../src/files/shipped-models.js';
 import { readNetwork, StreamingNetwork } from '../../src/model/network/index.js';
-import { parseModel } from '../../src/model/parse/index.js';
 import { circuit } from '../foreign/circuit/index.js';
 import { events } from '../foreign/events/index.js';
 import { grains } from '../foreign/grains/index.js';
 import { foreignItems } from '../support/foreign-set.js';
-import { CHANNELS } from '../support/judge.js';
+import {
+  type Answer,
+  type Answers,
+  answersOfTool,
+  getsMode,
+  isNamed,
+  largestMode,
+} from '../support/foreign-tool.js';
 
 /** First seeds of the fixed draw. */
 const FIRST_ARC = 1000;
 const FIRST_OTHER = 5000;
-const TOLD_PRIOR = 0.95;
 /** Beliefs from which a network is taken to name a mode: untold, told, and in the mode itself. */
 const LEAST_ARC = { untold: 0.8, told: 0.3 };
 const LEAST_MODE = 0.6;
 
-interface Answer {
-  /** A mode, `mixed`, `unsure` or `no arc`. */
-  says: string;
-  likeliest: string | null;
-}
-type Judge = (samples: Float32Array, rateHz: number) => Promise<{ untold: Answer; told: Answer }>;
-
-async function byTool(samples: Float32Array, rateHz: number) {
-  const answer = async (arcPrior: number): Promise<Answer> => {
-    const extractor = extractorFor({
-      kind: 'sound',
-      sampleRateHz: rateHz,
-      channels: [...CHANNELS.sound],
-    });
-    const model = parseModel(await loadShippedModel(extractor.featureSet.id), extractor.featureSet);
-    const pipeline = new Pipeline(extractor, rateHz, model, { ...defaultSettings(), arcPrior });
-    pipeline.push([Float64Array.from(samples)]);
-    pipeline.flush();
-    const { status, mode, probabilities } = pipeline.verdict();
-    return {
-      says: status === 'no-arc' ? 'no arc' : (mode ?? 'unsure'),
-      likeliest: probabilities && largest(MODES.map((one) => probabilities[one])),
-    };
-  };
-  return { untold: await answer(defaultSettings().arcPrior), told: await answer(TOLD_PRIOR) };
-}
+type Judge = (samples: Float32Array, rateHz: number) => Promise<Answers>;
 
 function byNetwork(folder: string): Judge {
   const header = JSON.parse(readFileSync(join(folder, 'network.json'), 'utf8'));
@@ -60,17 +37,13 @@ function byNetwork(folder: string): Judge {
     ear.push(samples);
     ear.flush();
     const { modes, arc } = ear.judge();
-    const likeliest = largest(modes);
+    const likeliest = largestMode(modes);
     const answer = (least: number): Answer => ({
       says: arc < least ? 'no arc' : Math.max(...modes) < LEAST_MODE ? 'unsure' : likeliest,
       likeliest,
     });
     return { untold: answer(LEAST_ARC.untold), told: answer(LEAST_ARC.told) };
   };
-}
-
-function largest(shares: readonly number[]): string {
-  return MODES[shares.indexOf(Math.max(...shares))]!;
 }
 
 interface Tally {
@@ -88,24 +61,18 @@ interface Tally {
 
 const tables = new Map<string, Tally>();
 
-function count(
-  rows: string[],
-  truth: string,
-  isHeard: boolean,
-  { untold, told }: Awaited<ReturnType<Judge>>,
-): void {
+function count(rows: string[], truth: string, isHeard: boolean, { untold, told }: Answers): void {
   for (const row of rows) {
     const t = tables.get(row) ?? fresh();
     tables.set(row, t);
-    const named = (answer: Answer): boolean => (MODES as readonly string[]).includes(answer.says);
     const right = untold.says === truth;
-    const wrong = named(untold) && !right;
+    const wrong = isNamed(untold) && !right;
     const likeliest = told.likeliest === truth;
     t.runs++;
     t.right += +right;
     t.wrong += +wrong;
     t.toldRight += +(told.says === truth);
-    t.toldWrong += +(named(told) && told.says !== truth);
+    t.toldWrong += +(isNamed(told) && told.says !== truth);
     t.likeliest += +likeliest;
     if (!isHeard) continue;
     t.audible++;
@@ -132,7 +99,7 @@ function fresh(): Tally {
 
 const args = process.argv.slice(2);
 const at = args.indexOf('--network');
-const judge: Judge = at < 0 ? byTool : byNetwork(args[at + 1]!);
+const judge: Judge = at < 0 ? answersOfTool : byNetwork(args[at + 1]!);
 if (at >= 0) args.splice(at, 2);
 const ARCS = Number(args[0] ?? 40);
 const OTHERS = Number(args[1] ?? 96);
@@ -150,11 +117,10 @@ for (const world of worlds) {
   for (let seed = FIRST_OTHER; seed < FIRST_OTHER + OTHERS; seed++) {
     const other = world.drawOther(seed);
     const { untold, told } = await judge(other.samples, other.sampleRateHz);
-    const hasMode = (says: string): boolean => says !== 'no arc' && says !== 'unsure';
     tally.sounds++;
-    tally.untold += +hasMode(untold.says);
-    tally.told += +hasMode(told.says);
-    if (hasMode(untold.says)) tally.kinds.push(`${other.kind} (${untold.says})`);
+    tally.untold += +getsMode(untold);
+    tally.told += +getsMode(told);
+    if (getsMode(untold)) tally.kinds.push(`${other.kind} (${untold.says})`);
   }
   others.set(world.name, tally);
 }

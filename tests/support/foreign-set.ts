@@ -30,15 +30,16 @@ export interface ForeignItem {
 /** Seconds of arc in the fixed draw. */
 const ARC_S = 3;
 
-/** The fixed draw: arcs `first` to `first + count − 1`, modes in turn, each recorded in every condition. */
+/** The fixed draw: arcs `first` to `first + count − 1`, modes in turn, each recorded in every one of the conditions. */
 export function* foreignItems(
   world: ForeignWorld,
   first: number,
   count: number,
+  conditions: readonly Condition[] = CONDITIONS,
 ): Generator<ForeignItem> {
   for (let seed = first; seed < first + count; seed++) {
     const arc = world.drawArc(seed, ARC_S);
-    for (const condition of CONDITIONS) {
+    for (const condition of conditions) {
       const recording = world.record(arc, condition, seed);
       yield { arc, condition, recording, isHeard: isHeard(arc, recording) };
     }
