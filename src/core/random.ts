@@ -19,10 +19,11 @@ export interface Random {
 /** Mulberry32 (public domain, T. Ettinger): 32-bit state, enough for simulation and resampling. */
 export function createRandom(seed: number | string): Random {
   const origin = typeof seed === 'number' ? seed >>> 0 : hash32(seed);
-  let state = origin;
+  // Signed, so that it fits a small integer: a variable of a closure that does not is allocated at each change.
+  let state = origin | 0;
   let spare: number | undefined;
   const next = (): number => {
-    state = (state + 0x6d2b79f5) >>> 0;
+    state = (state + 0x6d2b79f5) | 0;
     let t = state;
     t = Math.imul(t ^ (t >>> 15), t | 1);
     t ^= t + Math.imul(t ^ (t >>> 7), t | 61);

@@ -1,5 +1,5 @@
 import type { Mode, RunMode, SourceProgramme } from '../../core/index.js';
-import type { ArcScenario } from './scenario.js';
+import type { ArcScenario, SetWrong } from './scenario.js';
 
 /** One short circuit: from contact to parting. */
 export interface ShortTruth {
@@ -11,11 +11,21 @@ export interface ShortTruth {
   incipient: boolean;
 }
 
+/**
+ * How a drop let go: hanging on the wire end below the transition; pushed aside by the arc, as in CO2; or from the
+ * column that the arc has drawn the wire end to, in line with the wire.
+ */
+export type Release = 'hanging' | 'repelled' | 'column';
+
 /** One drop that crossed the gap freely. */
 export interface DropTruth {
   timeS: number;
   diameterMm: number;
+  release: Release;
 }
+
+/** Forms of free flight, as IIW doc. XII-636-76 parts them (from memory of Lancaster 1984). */
+export type FreeFlight = 'drop' | 'repelled' | 'projected' | 'streaming';
 
 export interface SegmentTruth {
   startS: number;
@@ -40,7 +50,11 @@ export interface RunTruth {
   /** NaN where the source does not pulse. */
   dropsPerPulse: number;
   sourceProgramme: SourceProgramme;
-  /** One mechanism carries at least 85 % of the metal and the drop size is at least 15 % off its boundary. */
+  /** How the free drops crossed; null without them and on a pulsing source. */
+  freeFlight: FreeFlight | null;
+  /** What was set wrong on purpose; null where nothing was. It does not touch the name of the mode. */
+  setWrong: SetWrong | null;
+  /** One mechanism carries at least 85 % of the metal and its drops are clear of the size that parts the modes. */
   unambiguous: boolean;
 }
 
@@ -69,8 +83,12 @@ export interface ArcRun {
   /** Clean arc power in W and current in A at `powerRateHz`, over the same time as the traces. */
   powerRateHz: number;
   powerW: Float32Array;
+  /** The part of `powerW` that comes of the wandering of the arc's root, not of any event; absent is none. */
+  unrestW?: Float32Array;
   arcCurrentA: Float32Array;
   durationS: number;
   truth: RunTruth;
+  /** Starts of the source's pulses, s; none where it does not pulse. */
+  pulsesS: number[];
   balance: Balance;
 }

@@ -33,7 +33,15 @@ export interface ArcScenario {
   probe: ProbeSpec;
   /** Settings changed while the arc burns, in order of time (s after the trigger). */
   changes: SettingChange[];
+  /** What was set wrong on purpose; null where nothing was. */
+  setWrong: SetWrong | null;
 }
+
+/**
+ * Ways a run is set wrong: too little current for the mode meant; too much voltage; too much wire for the voltage,
+ * so that it stubs into the pool; a gas in which the mode meant does not exist.
+ */
+export type SetWrong = 'cold' | 'long-arc' | 'stubbing' | 'wrong-gas';
 
 export type Material = 'carbon-steel' | 'stainless-steel' | 'aluminium';
 
@@ -67,6 +75,9 @@ export interface ArcSpec {
   noiseHz: number;
   slowV: number;
   slowHz: number;
+  /** Wandering resistance in the path of the current, as of a worn contact tip or a bad clamp: rms and corner. */
+  strayOhm: number;
+  strayHz: number;
 }
 
 export type DetachmentLaw = 'force-balance' | 'pinch-switch' | 'size-map' | 'spring-mass';
@@ -87,6 +98,8 @@ export interface DetachmentSpec {
   maxRatio: number;
   /** Smallest drop that a molten column makes at the transition, in wire diameters. */
   leastRatio: number;
+  /** How fast these drops shrink as the current rises: exponent of transition over current. */
+  thinning: number;
   /** Time the wire end takes to draw to a point after the current has risen, s. */
   taperS: number;
   /** Drop-to-drop scatter (log-normal sigma). */

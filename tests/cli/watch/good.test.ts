@@ -27,8 +27,8 @@ function cellOf(id: string, mode: Mode, family: string): (seed: number) => strin
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'arc-good-'));
   await mkdir(path('good'));
-  // Chosen out of 180 drawn cells because the shipped model takes its spray for globular in every weld.
-  const misnamed = cellOf('watch good spray 14', 'spray', 'empirical');
+  // Chosen out of 60 drawn cells because the shipped model takes its spray for globular in every weld; three did.
+  const misnamed = cellOf('watch good spray 42', 'spray', 'empirical');
   await writeFile(path('good/1.csv'), misnamed(1));
   await writeFile(path('good/2.csv'), misnamed(2));
   await writeFile(path('next.csv'), misnamed(3));

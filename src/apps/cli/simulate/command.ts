@@ -29,10 +29,19 @@ import { tracesCsv, tracesWav } from './traces.js';
 /** How often a draw is repeated before a wanted mode counts as out of reach. */
 const MOST_DRAWS = 200;
 
+const USUAL_SECONDS = 5;
+
 type Options = Record<string, unknown>;
 
 /** Writes the recordings that the options ask for. Throws ArcError for wrong use. */
-export async function simulateCommand(name: string, options: Options): Promise<void> {
+export async function simulateCommand(name: string | undefined, options: Options): Promise<void> {
+  if (name === undefined)
+    throw new ArcError({
+      code: 'missing-name',
+      what: 'simulate was not told where to write.',
+      expected: 'a name: folder and first part of the file names, or --data-set <folder>',
+      todo: 'Add it.',
+    });
   const seed = numberOption(options, 'seed', { low: 0, high: 2 ** 31, whole: true });
   const count = numberOption(options, 'count', { low: 1, high: 100000, whole: true });
   await makeFolder(dirname(name));
@@ -93,7 +102,8 @@ function drawRun(random: Random, options: Options): ArcRun {
 }
 
 function scenarioFor(random: Random, options: Options): ArcScenario {
-  const arcS = numberOption(options, 'seconds', { low: 0.5, high: 120 });
+  const seconds = options['seconds'] ?? USUAL_SECONDS;
+  const arcS = numberOption({ seconds }, 'seconds', { low: 0.5, high: 120 });
   const scenario = baseScenario(random, options, arcS);
   if (options['rate'] === undefined) return scenario;
   const electricalRateHz = numberOption(options, 'rate', { low: 1000, high: 100000, whole: true });
@@ -116,7 +126,8 @@ function baseScenario(random: Random, options: Options, arcS: number): ArcScenar
   }
   const family = (options['family'] as string | undefined) ?? random.pick(ELECTRICAL_FAMILIES);
   const mode = options['mode'] as Mode | undefined;
-  return drawScenario(random, { family, arcS, ...(mode === undefined ? {} : { mode }) });
+  // Whoever asks for a mode wants it as it is welded, not as it goes wrong.
+  return drawScenario(random, { family, arcS, ...(mode && { mode, wrongShare: 0 }) });
 }
 
 async function soundOf(run: ArcRun, random: Random, options: Options) {

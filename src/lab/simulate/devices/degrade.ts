@@ -65,7 +65,7 @@ export function degradeSound(
   for (let i = 0; i < samples.length; i++) samples[i]! *= gain;
   throughMicrophone(samples, chain.microphone, random.fork('microphone'), rateHz);
   if (chain.gainControl !== null) controlGain(samples, chain.gainControl, rateHz);
-  if (chain.clip !== null) clip(samples, chain.clip);
+  if (chain.clip !== null) overdrive(samples, rateHz, chain.clip, options);
   if (chain.suppress !== null) samples = suppressNoise(samples, chain.suppress, rateHz);
   let stored = digitise(atRate(samples, rateHz, chain.outRateHz), chain.bits);
   if (chain.lossy) stored = digitise(throughLossy(stored, chain.lossy, chain.outRateHz), 16);
@@ -73,6 +73,21 @@ export function degradeSound(
     stored = options.codec(stored, chain.outRateHz, chain.codec);
   }
   return { samples: stored, rateHz: chain.outRateHz };
+}
+
+/** Raises the level as far as the clipping asks for, and clips. */
+function overdrive(
+  samples: Float64Array,
+  rateHz: number,
+  spec: ClipSpec,
+  options: DegradeOptions,
+): void {
+  const level = rmsWhere(samples, rateHz, options.arcOn);
+  if (spec.sigma !== undefined && level > 0) {
+    const gain = spec.at / (spec.sigma * level);
+    for (let i = 0; i < samples.length; i++) samples[i]! *= gain;
+  }
+  clip(samples, spec);
 }
 
 /** Mixes in the noises so that the stated ratio holds while the arc burns. */

@@ -22,6 +22,8 @@ export interface ClipSpec {
   kind: 'hard' | 'soft';
   /** Where it bends or cuts, full scale 1. */
   at: number;
+  /** How many times the rms while the arc burns `at` is; the level is changed to make it so. Left as it is when absent. */
+  sigma?: number;
 }
 
 /** Response and noise of the microphone, in place. */
@@ -69,7 +71,7 @@ export function controlGain(
   return samples;
 }
 
-/** Cuts at the rails, or bends towards them, in place. */
+/** Cuts at the rails, or bends towards them, in place; `sigma` is up to the caller. */
 export function clip(samples: Float64Array, spec: ClipSpec): Float64Array {
   for (let i = 0; i < samples.length; i++) {
     const x = samples[i]! / spec.at;

@@ -1,7 +1,9 @@
 import { ArcError, type Random } from '../../../core/index.js';
 import { COMMON_NOISE_GROUPS, NOISE_GROUPS, type NoiseKind } from '../noise/noise.js';
+import { drawAll, drawFrom } from '../ranges.js';
+import { CHAIN_RECIPES, type ChainFamilyRecipe } from './chain-recipe.js';
 import type { SoundChain } from './degrade.js';
-import type { GainControlSpec, MicrophoneSpec } from './device.js';
+import type { ClipSpec, GainControlSpec, MicrophoneSpec } from './device.js';
 import { drawLossy } from './lossy.js';
 import type { RoomSpec } from './room.js';
 import type { SuppressSpec } from './suppress.js';
@@ -35,29 +37,22 @@ export function drawChain(random: Random, options: ChainOptions): SoundChain {
     });
   }
   if (family === 'coded') return drawCoded(random, options);
-  const studio = family === 'studio';
-  const phone = family === 'phone';
-  const call = family === 'call';
-  const controlled = call || (phone && random.next() < 0.85) || (!studio && random.next() < 0.25);
-  const clipped = random.next() < (studio ? 0.02 : phone ? 0.6 : 0.25);
-  const snr = studio ? random.uniform(25, 55) : random.uniform(-2, 34);
+  const recipe: ChainFamilyRecipe = CHAIN_RECIPES[family];
+  const { room, gainControl, suppress } = recipe;
+  const happens = (share: number): boolean => random.next() < share;
   return {
     family,
     seed: random.integer(0, 2 ** 31 - 1),
-    room: random.next() < (studio ? 0.6 : 0.9) ? drawRoom(random, studio) : null,
-    noises: drawNoises(random, options, studio),
-    snrDb: options.snrDb ?? snr,
-    levelDb: random.uniform(-42, clipped && !controlled ? -4 : -14),
-    microphone: drawMicrophone(random, family),
-    gainControl: controlled ? drawGainControl(random) : null,
-    clip: clipped
-      ? { kind: random.pick(['hard', 'hard', 'soft'] as const), at: random.logUniform(0.15, 1) }
-      : null,
-    suppress: call || (phone && random.next() < 0.35) ? drawSuppress(random) : null,
-    outRateHz: call
-      ? random.pick([8000, 16000, 16000, 24000, 48000])
-      : random.pick(phone ? [16000, 32000, 44100, 48000] : [22050, 32000, 44100, 44100, 48000]),
-    bits: studio ? random.pick([16, 24]) : 16,
+    room: happens(room.share) ? drawRoom(random, room) : null,
+    noises: drawNoises(random, options, recipe.noises),
+    snrDb: options.snrDb ?? drawFrom(random, recipe.noises.snrDb),
+    levelDb: drawFrom(random, recipe.levelDb),
+    microphone: drawMicrophone(random, recipe.microphone),
+    gainControl: happens(gainControl.share) ? drawGainControl(random, gainControl) : null,
+    clip: happens(recipe.clip.share) ? drawClip(random, recipe.clip) : null,
+    suppress: happens(suppress.share) ? drawSuppress(random, suppress) : null,
+    outRateHz: drawFrom(random, recipe.outRateHz),
+    bits: drawFrom(random, recipe.bits),
     lossy: null,
     codec: codecs(options).length > 0 ? random.pick(codecs(options)) : null,
   };
@@ -66,7 +61,7 @@ export function drawChain(random: Random, options: ChainOptions): SoundChain {
 /** Quiet and shop recordings in half of the cases, phones and calls in the other. */
 function drawCoded(random: Random, options: ChainOptions): SoundChain {
   const lossy = drawLossy(random);
-  const family = random.pick(['studio', 'shop', 'phone', 'call']);
+  const family = random.pick(Object.keys(CHAIN_RECIPES));
   return { ...drawChain(random, { ...options, family }), family: 'coded', lossy };
 }
 
@@ -74,55 +69,67 @@ function codecs(options: ChainOptions): readonly string[] {
   return options.codecs ?? [];
 }
 
-function drawRoom(random: Random, studio: boolean): RoomSpec {
-  return {
-    rt60S: random.logUniform(0.2, studio ? 0.8 : 2.5),
-    reverberantDb: random.uniform(-24, studio ? -8 : 3),
-    damping: random.next(),
-    earlyCount: random.integer(0, 10),
-  };
+function drawRoom(random: Random, recipe: ChainFamilyRecipe['room']): RoomSpec {
+  const { share: _, ...ranges } = recipe;
+  return drawAll(random, ranges);
 }
 
-function drawNoises(random: Random, options: ChainOptions, studio: boolean): SoundChain['noises'] {
+function drawNoises(
+  random: Random,
+  options: ChainOptions,
+  recipe: ChainFamilyRecipe['noises'],
+): SoundChain['noises'] {
   const groups = options.noiseGroups ?? COMMON_NOISE_GROUPS;
-  const first: SoundChain['noises'] = [{ kind: 'room-noise', share: random.logUniform(0.05, 1) }];
-  const count = studio ? random.integer(0, 1) : random.integer(1, 3);
+  const out: SoundChain['noises'] = [
+    { kind: 'room-noise', share: drawFrom(random, recipe.roomShare) },
+  ];
+  const count = drawFrom(random, recipe.count);
   for (let k = 0; k < count && groups.length > 0; k++) {
     const kinds: readonly NoiseKind[] = NOISE_GROUPS[random.pick(groups)] ?? ['room-noise'];
-    first.push({ kind: random.pick(kinds), share: random.logUniform(0.2, 2) });
+    out.push({ kind: random.pick(kinds), share: drawFrom(random, recipe.share) });
   }
-  return first;
+  return out;
 }
 
-function drawMicrophone(random: Random, family: ChainFamily): MicrophoneSpec {
-  const good = family === 'studio';
-  const peaks = Array.from({ length: random.integer(0, good ? 1 : 4) }, () => ({
-    hz: random.logUniform(200, 14000),
-    q: random.logUniform(0.5, 5),
-    gainDb: random.uniform(good ? -4 : -12, good ? 4 : 12),
+function drawMicrophone(random: Random, recipe: ChainFamilyRecipe['microphone']): MicrophoneSpec {
+  const peaks = Array.from({ length: drawFrom(random, recipe.peakCount) }, () => ({
+    hz: drawFrom(random, recipe.peakHz),
+    q: drawFrom(random, recipe.peakQ),
+    gainDb: drawFrom(random, recipe.peakDb),
   }));
   return {
-    lowCutHz: random.logUniform(good ? 10 : 30, good ? 80 : 350),
-    highCutHz: good || random.next() < 0.5 ? 24000 : random.logUniform(3800, 18000),
+    lowCutHz: drawFrom(random, recipe.lowCutHz),
+    highCutHz: random.next() < recipe.highCutShare ? drawFrom(random, recipe.highCutHz) : NO_CUT_HZ,
     peaks,
-    noise: 10 ** (random.uniform(-90, good ? -65 : -50) / 20),
+    noise: 10 ** (drawFrom(random, recipe.noiseDb) / 20),
   };
 }
 
-function drawGainControl(random: Random): GainControlSpec {
+/** Above all that is heard. */
+const NO_CUT_HZ = 24_000;
+
+function drawGainControl(
+  random: Random,
+  recipe: ChainFamilyRecipe['gainControl'],
+): GainControlSpec {
+  const releaseS = drawFrom(random, recipe.releaseS);
   return {
-    attackS: random.logUniform(0.0005, 0.1),
-    releaseS: random.logUniform(0.03, 2),
-    targetDb: random.uniform(-16, 1),
-    maxGainDb: random.uniform(6, 40),
+    releaseS,
+    attackS: releaseS * drawFrom(random, recipe.attackOverRelease),
+    targetDb: drawFrom(random, recipe.targetDb),
+    maxGainDb: drawFrom(random, recipe.maxGainDb),
   };
 }
 
-function drawSuppress(random: Random): SuppressSpec {
+function drawClip(random: Random, recipe: ChainFamilyRecipe['clip']): ClipSpec {
   return {
-    depthDb: random.uniform(4, 24),
-    strength: random.uniform(0.6, 2),
-    adaptS: random.logUniform(0.3, 10),
-    frame: random.pick([256, 512, 1024]),
+    kind: random.next() < recipe.hardShare ? 'hard' : 'soft',
+    at: drawFrom(random, recipe.at),
+    sigma: drawFrom(random, recipe.sigma),
   };
+}
+
+function drawSuppress(random: Random, recipe: ChainFamilyRecipe['suppress']): SuppressSpec {
+  const { share: _, ...ranges } = recipe;
+  return drawAll(random, ranges);
 }

@@ -28,7 +28,17 @@ export class Section {
 
   /** Filters in place. */
   run<T extends Float64Array | Float32Array>(samples: T): T {
-    for (let i = 0; i < samples.length; i++) samples[i] = this.next(samples[i]!);
+    const { b0, b1, b2, a1, a2 } = this;
+    let { s1, s2 } = this;
+    for (let i = 0; i < samples.length; i++) {
+      const x = samples[i]!;
+      const y = b0 * x + s1 + 1e-30;
+      s1 = b1 * x - a1 * y + s2;
+      s2 = b2 * x - a2 * y;
+      samples[i] = y;
+    }
+    this.s1 = s1;
+    this.s2 = s2;
     return samples;
   }
 }

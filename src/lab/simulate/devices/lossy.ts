@@ -1,4 +1,6 @@
 import { createRandom, type Random } from '../../../core/index.js';
+import { drawFrom } from '../ranges.js';
+import { LOSSY_RECIPE } from './chain-recipe.js';
 import { inOverlappingBlocks } from './overlap.js';
 
 /** A lossy file as a perceptual transform coder leaves it; not the format of any real one. */
@@ -17,14 +19,15 @@ export interface LossySpec {
 
 /** Random strength, from hardly heard to an event sound message (own choice, kept wide). */
 export function drawLossy(random: Random): LossySpec {
-  const strength = random.next();
+  const { cutHz, noiseDb, slopeDb, dropDb, block } = LOSSY_RECIPE;
+  const strength = drawFrom(random, LOSSY_RECIPE.strength);
   return {
     seed: random.integer(0, 2 ** 31 - 1),
-    cutHz: 18_000 - 9000 * strength * random.next(),
-    noiseDb: 24 - 18 * strength,
-    slopeDb: random.uniform(0, 4),
-    dropDb: random.uniform(70, 100) - 40 * strength,
-    block: random.pick([256, 512, 1024, 1024, 2048]),
+    cutHz: cutHz.at0 - cutHz.lessAtMost * strength * random.next(),
+    noiseDb: noiseDb.at0 + (noiseDb.at1 - noiseDb.at0) * strength,
+    slopeDb: drawFrom(random, slopeDb),
+    dropDb: drawFrom(random, dropDb.range) - dropDb.lessAt1 * strength,
+    block: drawFrom(random, block),
   };
 }
 

@@ -1,8 +1,8 @@
 import type { Random } from '../../../core/index.js';
 import { section } from '../devices/filter.js';
-import { drawScenario } from '../draw.js';
 import { ELECTRICAL_FAMILIES } from '../families.js';
 import { simulateArc } from '../physics/arc.js';
+import { drawScenario } from '../physics/draw.js';
 import { drawAcoustics, POWER_FAMILIES } from '../sound/acoustic.js';
 import { simulateSound } from '../sound/sound.js';
 import { engine, impacts, motor, speech } from './noise-impacts.js';

@@ -13,6 +13,7 @@ export class ArcColumn {
   private readonly burst: BridgingSpec;
   private fastV = 0;
   private slowV = 0;
+  private strayOhm = 0;
   private startV = 4;
   private readonly fastShare: number;
   private readonly fastScale: number;
@@ -28,21 +29,35 @@ export class ArcColumn {
     this.fastScale = spec.noiseV / Math.sqrt(this.fastShare * (2 - this.fastShare));
   }
 
+  /** What the wandering root adds to the voltage at this moment, V. */
+  get unrestV(): number {
+    return this.fastV + this.slowV;
+  }
+
   /** Fast wander of the root; once every electrical step. */
   flicker(random: Random): void {
     this.fastV += this.fastShare * (roughNormal(random) * this.fastScale - this.fastV);
   }
 
-  /** Slow wander of the root. */
+  /** Slow wander of the root and of the path to it. */
   drift(dt: number, random: Random): void {
     const rate = 2 * Math.PI * this.spec.slowHz * dt;
     this.slowV += -rate * this.slowV + this.spec.slowV * Math.sqrt(2 * rate) * roughNormal(random);
+    if (this.spec.strayOhm === 0) return;
+    const stray = 2 * Math.PI * this.spec.strayHz * dt;
+    this.strayOhm +=
+      -stray * this.strayOhm + this.spec.strayOhm * Math.sqrt(2 * stray) * roughNormal(random);
   }
 
   /** The arc strikes anew; the voltage starts from what the bridge had. */
   ignite(fromV: number): void {
     this.startV = fromV;
     this.sinceIgnitionS = 0;
+  }
+
+  /** Resistance in the path of the current beside what the wire has, ohm; never below 0. */
+  strayPathOhm(): number {
+    return Math.max(0, 1.5 * this.spec.strayOhm + this.strayOhm);
   }
 
   /** Voltage at this current and length; `extraV` for what the necking drop adds. */

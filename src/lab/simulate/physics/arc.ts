@@ -2,7 +2,7 @@ import { createRandom } from '../../../core/index.js';
 import { measure } from '../probe.js';
 import type { ArcRun } from '../run.js';
 import type { ArcScenario } from '../scenario.js';
-import { nameRun } from './label.js';
+import { nameRun, type Observed } from './label.js';
 import { ArcMachine, STEP_S } from './machine.js';
 
 /** Burning before the recording begins, for runs that open in the middle of an arc. */
@@ -23,6 +23,7 @@ export function simulateArc(scenario: ArcScenario): ArcRun {
   const count = Math.round(durationS * stepHz);
   const voltageV = new Float32Array(count);
   const currentA = new Float32Array(count);
+  const unrestW = new Float32Array(count);
   const skip = Math.round(preS * stepHz);
   const plan = schedule(scenario, preS, leadS);
   let next = 0;
@@ -32,9 +33,11 @@ export function simulateArc(scenario: ArcScenario): ArcRun {
     if (i < 0) continue;
     voltageV[i] = machine.voltageV;
     currentA[i] = machine.circuit.currentA;
+    unrestW[i] = machine.unrestV() * machine.circuit.currentA;
   }
   machine.stop();
-  const truth = nameRun(scenario, shifted(machine, preS), changeTimes(scenario, leadS));
+  const seen = observed(machine, preS);
+  const truth = nameRun(scenario, seen, changeTimes(scenario, leadS));
   const clean = { voltageV, currentA, rateHz: stepHz };
   const measured = measure(scenario.probe, clean, scenario.electricalRateHz, random.fork('probe'));
   const powerW = new Float32Array(count);
@@ -45,9 +48,11 @@ export function simulateArc(scenario: ArcScenario): ArcRun {
     ...measured,
     powerRateHz: stepHz,
     powerW,
+    unrestW,
     arcCurrentA: currentA,
     durationS,
     truth,
+    pulsesS: seen.pulses,
     balance: machine.log.balance,
   };
 }
@@ -117,7 +122,7 @@ function changeTimes(scenario: ArcScenario, leadS: number): number[] {
 }
 
 /** Events in the time of the recording, without those that ended before it. */
-function shifted(machine: ArcMachine, preS: number) {
+export function observed(machine: ArcMachine, preS: number): Observed {
   return {
     shorts: machine.log.shorts
       .filter((s) => s.endS > preS)

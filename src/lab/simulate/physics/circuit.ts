@@ -1,6 +1,6 @@
 import type { Random } from '../../../core/index.js';
-import type { EventLog } from '../event-log.js';
 import type { SourceSpec } from '../scenario.js';
+import type { EventLog } from './event-log.js';
 import { createSource, type PowerSource, type SourceView } from './source.js';
 
 /** The power source against its load, with the energy written into the event log. */

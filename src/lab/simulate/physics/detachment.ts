@@ -1,4 +1,5 @@
 import type { Random } from '../../../core/index.js';
+import type { Release } from '../run.js';
 import type { DetachmentSpec } from '../scenario.js';
 import type { MetalProperties } from './materials.js';
 
@@ -17,6 +18,8 @@ export interface Neck {
   /** A new drop begins. */
   reset(): void;
   readonly progress: number;
+  /** How a drop that lets go now would do so. */
+  release(): Release;
 }
 
 /** Share of the way from globular to spray at this current: 0 far below the transition, 1 far above. */
@@ -27,7 +30,8 @@ export function sprayShare(spec: DetachmentSpec, currentA: number): number {
 
 /** Capillary time `sqrt(rho·r³/gamma)` in s, of a drop of radius `radiusMm`. */
 export function capillaryTimeS(metal: MetalProperties, radiusMm: number): number {
-  return Math.sqrt((metal.liquidDensity * (radiusMm * 1e-3) ** 3) / metal.surfaceTension);
+  const r = radiusMm * 1e-3;
+  return r * Math.sqrt((metal.liquidDensity * r) / metal.surfaceTension);
 }
 
 /**
@@ -45,6 +49,7 @@ export function magneticFactor(ratioToNeck: number, theta: number): number {
 /** Builds the neck for one of the detachment laws. */
 export function createNeck(spec: DetachmentSpec, metal: MetalProperties, random: Random): Neck {
   const excess = excessLaw(spec, metal);
+  const scaled: DropView = { radiusMm: 0, wireRadiusMm: 0, currentA: 0 };
   let progress = 0;
   let scatter = 1;
   let limit = spec.maxRatio;
@@ -62,6 +67,10 @@ export function createNeck(spec: DetachmentSpec, metal: MetalProperties, random:
       return progress;
     },
     reset: draw,
+    release() {
+      if (!Number.isFinite(spec.transitionA)) return 'repelled';
+      return sprayShare(spec, taperA) >= 0.5 ? 'column' : 'hanging';
+    },
     step(view, dt) {
       const ratio = view.radiusMm / view.wireRadiusMm;
       taperA += ((view.currentA - taperA) * dt) / spec.taperS;
@@ -70,7 +79,10 @@ export function createNeck(spec: DetachmentSpec, metal: MetalProperties, random:
         progress = 0;
         return false;
       }
-      const over = ratio > limit ? 1 : excess({ ...view, radiusMm: view.radiusMm / scatter }, dt);
+      scaled.radiusMm = view.radiusMm / scatter;
+      scaled.wireRadiusMm = view.wireRadiusMm;
+      scaled.currentA = view.currentA;
+      const over = ratio > limit ? 1 : excess(scaled, dt);
       const time = spec.neckFactor * capillaryTimeS(metal, Math.max(view.radiusMm, 0.15));
       progress += ((over > 0 ? 1 + Math.min(over, 4) : -0.6) * dt) / time;
       if (progress < 0) progress = 0;
@@ -90,7 +102,7 @@ function leastRatio(spec: DetachmentSpec, taperA: number, scatter: number): numb
     return (1.05 * Math.max(1, scatter)) / Math.cbrt(1 - spec.leave);
   }
   const x = spec.transitionA / Math.max(taperA, 10);
-  return spec.leastRatio * Math.min(1.3, x ** 0.8) * scatter;
+  return spec.leastRatio * Math.min(1.3, x ** spec.thinning) * scatter;
 }
 
 type Excess = (view: DropView, dt: number) => number;
@@ -98,7 +110,10 @@ type Excess = (view: DropView, dt: number) => number;
 function excessLaw(spec: DetachmentSpec, metal: MetalProperties): Excess {
   if (spec.law === 'force-balance') return (view) => forceExcess(spec, metal, view);
   if (spec.law === 'spring-mass') return springMass(spec, metal);
-  if (spec.law === 'pinch-switch') return (view) => pinchExcess(spec, metal, view);
+  if (spec.law === 'pinch-switch') {
+    const sharp = { ...spec, transitionWidth: 0.01 };
+    return (view) => pinchExcess(spec, sharp, metal, view);
+  }
   return (view) => view.radiusMm / view.wireRadiusMm / sizeMap(spec, view.currentA) - 1;
 }
 
@@ -124,10 +139,15 @@ function forceExcess(spec: DetachmentSpec, metal: MetalProperties, view: DropVie
 }
 
 /** Static balance below the transition, pinch instability of a molten column above it. */
-function pinchExcess(spec: DetachmentSpec, metal: MetalProperties, view: DropView): number {
+function pinchExcess(
+  spec: DetachmentSpec,
+  sharp: DetachmentSpec,
+  metal: MetalProperties,
+  view: DropView,
+): number {
   const share = sprayShare(spec, view.currentA);
   if (share < 0.5) {
-    const [pull, hold] = forces({ ...spec, transitionWidth: 0.01 }, metal, view);
+    const [pull, hold] = forces(sharp, metal, view);
     return pull / hold - 1;
   }
   const column = view.wireRadiusMm * 1e-3 * (1.05 - 0.55 * share);

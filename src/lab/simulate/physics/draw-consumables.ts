@@ -2,8 +2,24 @@ import type { Mode, Random } from '../../../core/index.js';
 import type { GasSpec, Material, WireSpec } from '../scenario.js';
 import { meltingCoefficients } from './materials.js';
 
-/** Wire of a random metal and size; the feed is set later, from the working point. */
-export function drawWire(random: Random): WireSpec {
+/** Wire of the metal and size named or of random ones; the feed is set later, from the working point. */
+export function drawWire(
+  random: Random,
+  named?: Pick<WireSpec, 'material' | 'diameterMm'>,
+): WireSpec {
+  const { material, diameterMm } = named ?? drawKind(random);
+  const [alpha, beta] = meltingCoefficients(material, diameterMm);
+  return {
+    material,
+    diameterMm,
+    feedMPerMin: 0,
+    alpha: alpha * Math.exp(0.08 * random.normal()),
+    beta: beta * Math.exp(0.15 * random.normal()),
+    feedJitter: random.logUniform(0.003, 0.06),
+  };
+}
+
+function drawKind(random: Random): Pick<WireSpec, 'material' | 'diameterMm'> {
   const material: Material = random.pick([
     'carbon-steel',
     'carbon-steel',
@@ -15,15 +31,7 @@ export function drawWire(random: Random): WireSpec {
     material === 'aluminium'
       ? random.pick([0.8, 0.9, 1.0, 1.2, 1.2, 1.6])
       : random.pick([0.6, 0.8, 0.8, 0.9, 0.9, 1.0, 1.2, 1.2, 1.2, 1.4, 1.6]);
-  const [alpha, beta] = meltingCoefficients(material, diameterMm);
-  return {
-    material,
-    diameterMm,
-    feedMPerMin: 0,
-    alpha: alpha * Math.exp(0.08 * random.normal()),
-    beta: beta * Math.exp(0.15 * random.normal()),
-    feedJitter: random.logUniform(0.003, 0.06),
-  };
+  return { material, diameterMm };
 }
 
 const argonMixes: readonly ((random: Random) => GasSpec)[] = [

@@ -1,13 +1,7 @@
 import { MODES, type Mode, type SourceProgramme } from '../../../core/index.js';
 import type { DropTruth, RunTruth, SegmentTruth, ShortTruth } from '../run.js';
 import type { ArcScenario } from '../scenario.js';
-
-/**
- * Largest drop, in wire diameters, that still counts as a pulse's own drop: own choice. Elsewhere the boundary
- * between spray and globular is the wire's diameter (MIG handbook ch. 1 p. 6, and the sense of AWS A3.0); the
- * shares and distances below are own choice.
- */
-const PULSE_DROP_RATIO = 1.2;
+import { clearOfBoundary, type FreeMetal, flightForm, freeMetal } from './free-flight.js';
 
 /** What was observed in a run, times already in the run's own time. */
 export interface Observed {
@@ -20,7 +14,7 @@ export interface Observed {
 interface Tally {
   shares: Record<Mode, number>;
   totalMm3: number;
-  meanDropRatio: number;
+  free: FreeMetal;
 }
 
 /** Names each arc interval by what crossed the gap in it, never by the settings. */
@@ -45,10 +39,12 @@ export function nameRun(scenario: ArcScenario, seen: Observed, changesS: number[
     segments: joined(segments),
     mode: runMode(segments),
     shares: whole.shares,
-    meanDropRatio: whole.meanDropRatio,
+    meanDropRatio: whole.free.meanDropRatio,
     dropsPerPulse,
     sourceProgramme: programme(scenario),
-    unambiguous: isUnambiguous(whole, segments, dropsPerPulse),
+    freeFlight: pulses > 0 ? null : flightForm(whole.free),
+    setWrong: scenario.setWrong,
+    unambiguous: isUnambiguous(scenario, whole, segments, dropsPerPulse),
   };
 }
 
@@ -59,28 +55,16 @@ function programme(scenario: ArcScenario): SourceProgramme {
 
 function tally(scenario: ArcScenario, seen: Observed, startS: number, endS: number): Tally {
   const volumes: Record<Mode, number> = zeros();
-  let weighted = 0;
-  let free = 0;
   for (const short of seen.shorts) {
     if (short.endS >= startS && short.endS < endS) volumes['short-circuit'] += short.transferredMm3;
   }
-  for (const drop of seen.drops) {
-    if (drop.timeS < startS || drop.timeS >= endS) continue;
-    const volume = (Math.PI / 6) * drop.diameterMm ** 3;
-    const ratio = drop.diameterMm / scenario.wire.diameterMm;
-    volumes[freeMode(ratio, scenario.source.kind === 'pulsed')] += volume;
-    weighted += volume * ratio;
-    free += volume;
-  }
+  const drops = seen.drops.filter((drop) => drop.timeS >= startS && drop.timeS < endS);
+  const free = freeMetal(scenario, drops);
+  for (const mode of MODES) volumes[mode] += free.volumes[mode] ?? 0;
   const totalMm3 = MODES.reduce((sum, mode) => sum + volumes[mode], 0);
   const shares = zeros();
   if (totalMm3 > 0) for (const mode of MODES) shares[mode] = volumes[mode] / totalMm3;
-  return { shares, totalMm3, meanDropRatio: free > 0 ? weighted / free : Number.NaN };
-}
-
-function freeMode(ratio: number, pulsed: boolean): Mode {
-  if (pulsed) return ratio <= PULSE_DROP_RATIO ? 'pulsed-spray' : 'globular';
-  return ratio < 1 ? 'spray' : 'globular';
+  return { shares, totalMm3, free };
 }
 
 function zeros(): Record<Mode, number> {
@@ -116,18 +100,14 @@ function runMode(segments: SegmentTruth[]): RunTruth['mode'] {
   return times[best] >= 0.85 * total ? best : 'mixed';
 }
 
-/**
- * One mechanism carries 85 % of the metal and the mean free drop is 15 % away from the boundary that
- * names it: the wire diameter; for pulsed transfer 1.2 diameters, with 0.6 to 2.5 drops a pulse.
- */
-function isUnambiguous(whole: Tally, segments: SegmentTruth[], dropsPerPulse: number): boolean {
+/** One mechanism carries 85 % of the metal, and its free drops are clear of the boundary that names it. */
+function isUnambiguous(
+  scenario: ArcScenario,
+  whole: Tally,
+  segments: SegmentTruth[],
+  dropsPerPulse: number,
+): boolean {
   const mode = largest(whole.shares);
   if (runMode(segments) !== mode || whole.shares[mode] < 0.85) return false;
-  if (mode === 'short-circuit') return true;
-  const ratio = whole.meanDropRatio;
-  if (mode === 'pulsed-spray') {
-    return ratio <= 0.85 * PULSE_DROP_RATIO && dropsPerPulse >= 0.6 && dropsPerPulse <= 2.5;
-  }
-  if (Number.isFinite(dropsPerPulse)) return ratio >= 1.15 * PULSE_DROP_RATIO;
-  return mode === 'spray' ? ratio <= 0.85 : ratio >= 1.15;
+  return mode === 'short-circuit' || clearOfBoundary(scenario, mode, whole.free, dropsPerPulse);
 }

@@ -1,16 +1,16 @@
 import type { Random } from '../../../core/index.js';
-import { EventLog } from '../event-log.js';
 import type { ArcScenario } from '../scenario.js';
 import { ArcColumn } from './arc-column.js';
 import { Circuit } from './circuit.js';
 import { Contact } from './contact.js';
+import { EventLog } from './event-log.js';
 import { createHand, createPool, type Motion } from './motion.js';
 import { PendantDrop } from './pendant-drop.js';
 import { WireEnd } from './wire-end.js';
 
 /** Electrical step, s. Slow parts (pool, drop, hand) move every {@link SLOW_STEPS} steps. */
-export const STEP_S = 1e-5;
-const SLOW_STEPS = 5;
+export const STEP_S = 2e-5;
+const SLOW_STEPS = 3;
 const SLOW_S = STEP_S * SLOW_STEPS;
 
 type Phase = 'idle' | 'waiting' | 'shorted' | 'arcing';
@@ -89,6 +89,11 @@ export class ArcMachine {
     else this.contactOrDeath();
   }
 
+  /** What the wandering root of a burning arc adds to the voltage, V. */
+  unrestV(): number {
+    return this.phase === 'arcing' ? this.column.unrestV : 0;
+  }
+
   /** Length of the arc column, mm; at or below 0 metal touches metal. */
   private arcMm(): number {
     return this.wire.gapMm - this.drop.extentMm - this.poolMm;
@@ -96,17 +101,16 @@ export class ArcMachine {
 
   private loadVoltage(): number {
     const { arc } = this.scenario;
-    const extensionV = arc.wireOhmPerMm * this.wire.extensionMm() * this.circuit.currentA;
+    const pathOhm = arc.wireOhmPerMm * this.wire.extensionMm() + this.column.strayPathOhm();
+    const extensionV = pathOhm * this.circuit.currentA;
     if (this.phase === 'shorted') return this.contact.volts(this.circuit.currentA) + extensionV;
     return this.column.volts(this.circuit.currentA, this.arcMm(), this.drop.bumpV()) + extensionV;
   }
 
   /** Wire in, melt off, gap and drop follow. */
   private feed(): void {
-    const melt =
-      this.phase === 'waiting'
-        ? 0
-        : this.wire.melting(this.circuit.currentA, this.phase === 'arcing');
+    const waiting = this.phase === 'waiting';
+    const melt = waiting ? 0 : this.wire.melting(this.circuit.currentA, this.phase === 'arcing');
     const speed = this.wire.speed(this.feedMmPerS, this.struck) - this.circuit.retractMmPerS();
     this.wire.gapMm += (melt - speed) * STEP_S;
     const melted = melt * this.wire.areaMm2 * STEP_S;
@@ -124,16 +128,13 @@ export class ArcMachine {
     if (this.phase !== 'arcing') return;
     const gone = this.drop.detach(this.circuit.currentA, SLOW_S, this.random);
     if (gone === 0) return;
-    this.log.addDrop(this.timeS, gone);
+    this.log.addDrop(this.timeS, gone, this.drop.released);
     this.pool.push(this.scenario.pool.impactMm * gone);
   }
 
   private contactOrDeath(): void {
     const reach = this.phase === 'waiting' ? this.wire.gapMm - this.drop.extentMm : this.arcMm();
-    if (reach <= 0) {
-      this.beginShort();
-      return;
-    }
+    if (reach <= 0) this.beginShort();
     if (this.phase !== 'arcing') return;
     const dead = this.circuit.currentA < 2 && this.column.sinceIgnitionS > 1e-3;
     if (!dead && reach <= 25) return;
@@ -143,9 +144,8 @@ export class ArcMachine {
   }
 
   private beginShort(): void {
-    const fromCold = this.phase === 'waiting';
+    this.contact.begin(this.timeS, this.drop.radiusMm, this.phase === 'waiting', this.random);
     this.phase = 'shorted';
-    this.contact.begin(this.timeS, this.drop.radiusMm, fromCold, this.random);
   }
 
   private shortStep(): void {

@@ -1,4 +1,4 @@
-import type { GasSpec, Material } from '../scenario.js';
+import type { GasSpec, Material, WireSpec } from '../scenario.js';
 
 /** Properties of a wire metal near its melting point. kg/m³ and N/m. */
 export interface MetalProperties {
@@ -29,6 +29,12 @@ export function transitionCurrentA(material: Material, diameterMm: number, gas: 
   const [intercept, slope] = SPRAY_LINE[material];
   if (gas.co2Percent >= 25) return Number.POSITIVE_INFINITY;
   return (intercept + slope * diameterMm) * (1 + 0.01 * gas.co2Percent);
+}
+
+/** The same for the wire alone, in the gas that the published table names. */
+export function nominalTransitionA({ material, diameterMm }: WireSpec): number {
+  const [intercept, slope] = SPRAY_LINE[material];
+  return intercept + slope * diameterMm;
 }
 
 /**

@@ -34,34 +34,32 @@ export function createPool(spec: PoolSpec, random: Random): Motion {
 function oscillator(hz: number, damping: number, noiseMm: number, random: Random): Motion {
   const omega = 2 * Math.PI * hz;
   const drive = noiseMm * Math.sqrt(4 * damping * omega ** 3);
-  let y = 0;
-  let v = 0;
+  const at = { y: 0, v: 0 };
   return {
     step(dt) {
-      v += (-2 * damping * omega * v - omega * omega * y) * dt;
-      v += drive * Math.sqrt(dt) * roughNormal(random);
-      y += v * dt;
-      return y;
+      at.v += (-2 * damping * omega * at.v - omega * omega * at.y) * dt;
+      at.v += drive * Math.sqrt(dt) * roughNormal(random);
+      at.y += at.v * dt;
+      return at.y;
     },
     push(mm) {
-      v -= mm * omega;
+      at.v -= mm * omega;
     },
   };
 }
 
 /** Sloshing that keeps its own clock with a wandering phase; pushes leave a dent that fills up again. */
 function forcedPool(spec: PoolSpec, random: Random): Motion {
-  let phase = 2 * Math.PI * random.next();
-  let dent = 0;
+  const at = { phase: 2 * Math.PI * random.next(), dent: 0 };
   const phaseNoise = Math.sqrt(2 * Math.PI * spec.hz * spec.damping);
   return {
     step(dt) {
-      phase += 2 * Math.PI * spec.hz * dt + phaseNoise * Math.sqrt(dt) * roughNormal(random);
-      dent -= dent * 2 * Math.PI * spec.hz * 0.5 * dt;
-      return Math.SQRT2 * spec.noiseMm * Math.sin(phase) - dent;
+      at.phase += 2 * Math.PI * spec.hz * dt + phaseNoise * Math.sqrt(dt) * roughNormal(random);
+      at.dent -= at.dent * 2 * Math.PI * spec.hz * 0.5 * dt;
+      return Math.SQRT2 * spec.noiseMm * Math.sin(at.phase) - at.dent;
     },
     push(mm) {
-      dent += mm;
+      at.dent += mm;
     },
   };
 }
@@ -69,16 +67,15 @@ function forcedPool(spec: PoolSpec, random: Random): Motion {
 /** No resonance at all: low-passed noise, and a dent after each push. */
 function driftingPool(spec: PoolSpec, random: Random): Motion {
   const rate = 2 * Math.PI * spec.hz * 0.4;
-  let y = 0;
-  let dent = 0;
+  const at = { y: 0, dent: 0 };
   return {
     step(dt) {
-      y += -rate * y * dt + spec.noiseMm * Math.sqrt(2 * rate * dt) * roughNormal(random);
-      dent -= dent * rate * dt;
-      return y - dent;
+      at.y += -rate * at.y * dt + spec.noiseMm * Math.sqrt(2 * rate * dt) * roughNormal(random);
+      at.dent -= at.dent * rate * dt;
+      return at.y - at.dent;
     },
     push(mm) {
-      dent += mm;
+      at.dent += mm;
     },
   };
 }
@@ -86,11 +83,11 @@ function driftingPool(spec: PoolSpec, random: Random): Motion {
 /** Change of the contact distance in mm: slow wander and weave. */
 export function createHand(spec: HandSpec, random: Random): Motion {
   const wander = oscillator(Math.max(0.05, spec.wanderHz), 0.7, spec.wanderMm, random);
-  let phase = 2 * Math.PI * random.next();
+  const at = { phase: 2 * Math.PI * random.next() };
   return {
     step(dt) {
-      phase += 2 * Math.PI * spec.weaveHz * dt;
-      return wander.step(dt) + spec.weaveMm * Math.sin(phase);
+      at.phase += 2 * Math.PI * spec.weaveHz * dt;
+      return wander.step(dt) + spec.weaveMm * Math.sin(at.phase);
     },
     push() {},
   };

@@ -1,4 +1,5 @@
 import type { Random } from '../../../core/index.js';
+import type { Release } from '../run.js';
 import type { ArcScenario, DetachmentSpec } from '../scenario.js';
 import { createNeck, type DropView, type Neck } from './detachment.js';
 import { METALS, type MetalProperties } from './materials.js';
@@ -18,6 +19,8 @@ export class PendantDrop {
   /** How far it hangs down from the solid wire, mm. */
   extentMm = 0;
   readonly neck: Neck;
+  /** How the last drop let go. */
+  released: Release = 'hanging';
   private readonly spec: DetachmentSpec;
   private readonly metal: MetalProperties;
   private readonly areaMm2: number;
@@ -44,12 +47,13 @@ export class PendantDrop {
 
   /** It swings at its own capillary frequency, driven by the wandering arc root. */
   swing(dt: number, random: Random): void {
+    // Products in place of powers: these lines run tens of thousands of times a second of arc.
     const mass = this.metal.liquidDensity * this.volumeMm3 * 1e-9 + 2e-7;
     const omega = Math.min(Math.sqrt((2.5 * this.metal.surfaceTension) / mass), 2500);
     const rms = this.spec.wobble * this.radiusMm;
     this.wobbleSpeed +=
       (-0.3 * omega * this.wobbleSpeed - omega * omega * this.wobbleMm) * dt +
-      rms * Math.sqrt(0.6 * omega ** 3 * dt) * roughNormal(random);
+      rms * omega * Math.sqrt(0.6 * omega * dt) * roughNormal(random);
     this.wobbleMm += this.wobbleSpeed * dt;
     const most = 0.6 * this.radiusMm;
     if (this.wobbleMm > most) this.wobbleMm = most;
@@ -62,6 +66,7 @@ export class PendantDrop {
     this.view.radiusMm = this.radiusMm;
     this.view.currentA = currentA;
     if (!this.neck.step(this.view, dt)) return 0;
+    this.released = this.neck.release();
     const gone = (1 - this.spec.leave) * this.volumeMm3;
     this.volumeMm3 -= gone;
     this.wobbleSpeed -= 0.15 * this.radiusMm * 600 * random.next();
@@ -72,7 +77,8 @@ export class PendantDrop {
 
   /** What the thinning neck adds to the arc voltage, V. */
   bumpV(): number {
-    return this.spec.bumpV * this.neck.progress * this.neck.progress;
+    const { progress } = this.neck;
+    return progress === 0 ? 0 : this.spec.bumpV * progress * progress;
   }
 
   /** Springs up by `lackMm` or a fifth of its radius, as far as it can. */

@@ -25,6 +25,8 @@ export interface ControlledDipSpec extends SourceBase {
   baseA: number;
   lowA: number;
   pinchA: number;
+  /** Rise of the current while the pinch lasts, A/s; 0 holds the level. */
+  pinchRampAPerS: number;
   boostA: number;
   lowS: number;
   boostS: number;
@@ -45,6 +47,11 @@ export interface PulsedSpec extends SourceBase {
   baseA: number;
   riseAPerS: number;
   fallAPerS: number;
+  /** Time constant that rounds the corners of the pulse; 0 for sharp ones. */
+  roundS: number;
+  /** A lower level after the peak, and how long it lasts; 0 s for none. */
+  stepA: number;
+  stepS: number;
   /** Voltage that the slow arc-length control holds by trimming the base time. */
   targetV: number;
   /** Share of the base time moved per volt. */

@@ -41,7 +41,9 @@ export function createSource(spec: SourceSpec, random: Random): PowerSource {
 function ripple(spec: SourceSpec, timeS: number): number {
   if (spec.rippleDepth === 0) return 1;
   const phase = 2 * Math.PI * spec.rippleHz * timeS;
-  return 1 + spec.rippleDepth * (Math.cos(phase) + 0.25 * Math.cos(2 * phase));
+  // cos 2x = 2·cos² x − 1.
+  const line = Math.cos(phase);
+  return 1 + spec.rippleDepth * (line + 0.25 * (2 * line * line - 1));
 }
 
 /** `L·dI/dt = drive − slope·I − load`. */
@@ -91,7 +93,8 @@ function controlledDip(spec: ControlledDipSpec, random: Random): PowerSource {
       sinceS += dt;
       let wanted: number;
       if (view.shorted) {
-        const pinch = sinceS < spec.lowS ? spec.lowA : spec.pinchA + 1.2e5 * (sinceS - spec.lowS);
+        const ramped = spec.pinchA + spec.pinchRampAPerS * (sinceS - spec.lowS);
+        const pinch = sinceS < spec.lowS ? spec.lowA : ramped;
         wanted = view.neck > 0.8 && neckSeen ? spec.lowA : Math.min(pinch, 6 * spec.pinchA, 550);
       } else if (sinceS < spec.boostS) wanted = spec.boostA;
       else {
@@ -110,7 +113,7 @@ function controlledDip(spec: ControlledDipSpec, random: Random): PowerSource {
   };
 }
 
-/** Trapezoidal pulses on a base current; the base time follows the arc length; shorts add current. */
+/** Pulses on a base current, sharp, rounded or with a step behind the peak; the base time follows the arc length; shorts add current. */
 function pulsed(spec: PulsedSpec, random: Random): PowerSource {
   let level = 1;
   let phaseS = random.next() / spec.frequencyHz;
@@ -133,9 +136,12 @@ function pulsed(spec: PulsedSpec, random: Random): PowerSource {
       }
       meanV += ((view.loadV - meanV) * dt) / 0.03;
       shortS = view.shorted ? shortS + dt : 0;
-      let wanted = phaseS < spec.peakS ? spec.peakA : spec.baseA;
+      let wanted = spec.baseA;
+      if (phaseS < spec.peakS) wanted = spec.peakA;
+      else if (phaseS < spec.peakS + spec.stepS) wanted = spec.stepA;
       if (shortS > 0.0003) wanted = Math.max(wanted, spec.baseA + 1.2e5 * (shortS - 0.0003));
       wanted = Math.min(wanted, 600) * level * ripple(spec, view.timeS);
+      if (spec.roundS > dt) wanted = view.currentA + ((wanted - view.currentA) * dt) / spec.roundS;
       return slewed(view.currentA, wanted, spec.riseAPerS, spec.fallAPerS, dt);
     },
     set(newSetV, newLevel) {

@@ -1,6 +1,7 @@
 import type { Random } from '../../../core/index.js';
 import type { ArcRun } from '../run.js';
 import type { AcousticScenario } from './acoustic.js';
+import type { SoundParts } from './sound-parts.js';
 
 /** Adds a burst of noise that dies away. */
 export function burst(
@@ -21,17 +22,17 @@ export function burst(
   }
 }
 
-/** Detaching drops and spatter: not tied to the electrical power. */
-export function crackle(
+/** Detaching drops and spatter: not tied to the electrical power. Spatter is no event that is counted. */
+export function addCrackle(
+  into: SoundParts,
   run: ArcRun,
   acoustic: AcousticScenario,
-  count: number,
   random: Random,
-): Float64Array {
-  const out = new Float64Array(count);
+): void {
   const rateHz = acoustic.rateHz;
   const wire = run.scenario.wire.diameterMm;
-  if (acoustic.dropPa > 0) {
+  if (acoustic.dropPa > 0 && run.truth.drops.length > 0) {
+    const out = into.of('drop');
     for (const drop of run.truth.drops) {
       const size = (drop.diameterMm / wire) ** 3 * Math.exp(0.5 * random.normal());
       burst(out, rateHz, drop.timeS, acoustic.dropPa * size, acoustic.dropS, random);
@@ -40,23 +41,17 @@ export function crackle(
   for (const short of run.truth.shorts) {
     if (random.next() > acoustic.crackleShare) continue;
     const size = acoustic.cracklePa * Math.exp(0.8 * random.normal());
-    burst(out, rateHz, short.endS + random.uniform(0, 2e-3), size, 1.5e-4, random);
+    const timeS = short.endS + random.uniform(0, 2e-3);
+    burst(into.of('reignition'), rateHz, timeS, size, 1.5e-4, random);
   }
-  // Spatter comes from bridges and big drops; an axial spray is nearly free of it.
-  const { shares } = run.truth;
-  const coarse = shares['short-circuit'] + shares.globular;
-  const rate = acoustic.crackleRate * (SPRAY_SPATTER + (1 - SPRAY_SPATTER) * coarse);
+  const rate = acoustic.crackleRate;
   for (const arc of run.truth.arcOn) {
     if (!(rate > 0)) break;
     let t = arc.startS - Math.log(1 - random.next()) / rate;
     while (t < arc.endS) {
       const size = acoustic.cracklePa * Math.min(20, (1 - random.next()) ** -0.5 - 0.9);
-      burst(out, rateHz, t, size, random.logUniform(5e-5, 6e-4), random);
+      burst(into.rest, rateHz, t, size, random.logUniform(5e-5, 6e-4), random);
       t -= Math.log(1 - random.next()) / rate;
     }
   }
-  return out;
 }
-
-/** Spatter of a pure spray, as a share of that of coarse transfer (common practice, no source). */
-const SPRAY_SPATTER = 0.05;

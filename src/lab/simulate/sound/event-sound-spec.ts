@@ -1,7 +1,7 @@
 import type { Random } from '../../../core/index.js';
 import { sometimes } from '../sometimes.js';
 
-/** How single drops, parting bridges and pulses sound. Pressures in Pa at 1 m. */
+/** How single drops, arcs that strike anew and pulses sound. Pressures in Pa at 1 m. */
 export interface EventSoundSpec {
   /** Share of the drops that are heard, a drop of the wire's size, power of the size, spread (ln), lag. */
   dropShare: number;
@@ -20,22 +20,23 @@ export interface EventSoundSpec {
   thumpS: number;
   /** Share of the drops that burst. */
   burstShare: number;
-  /** Crack of a parting bridge at 250 A, power of the current, spread (ln), tail and its band. */
+  /** Crack of an electrical event of strength 1, power of the strength, spread (ln), tail and its band. */
   crackPa: number;
   crackPower: number;
   crackSpread: number;
   crackNoise: number;
   crackTailS: number;
   crackHz: number;
-  /** Crack as each pulse of the current rises, as a share of that of a bridge; 0 for none. */
-  pulseShare: number;
 }
 
-/** All own choice, kept wide; in four of ten arcs no free drop is heard at all. */
+/**
+ * All own choice, kept wide. Drops and electrical events are drawn alike, each by itself: in a third of the
+ * arcs the one or the other is not heard at all.
+ */
 export function drawEventSounds(random: Random, hissPa: number): EventSoundSpec {
   return {
     dropShare: random.uniform(0.3, 1),
-    dropPa: hissPa * sometimes(random, 0.6, 0.1, 6),
+    dropPa: hissPa * sometimes(random, 0.65, 0.15, 15),
     dropPower: random.uniform(0.5, 3),
     dropSpread: random.uniform(0.2, 0.9),
     dropLagS: random.logUniform(2e-4, 6e-3),
@@ -47,12 +48,11 @@ export function drawEventSounds(random: Random, hissPa: number): EventSoundSpec 
     thumpHz: random.logUniform(70, 500),
     thumpS: random.logUniform(3e-3, 1.5e-2),
     burstShare: random.next() < 0.5 ? random.uniform(0, 0.3) : 0,
-    crackPa: hissPa * sometimes(random, 0.7, 1, 30),
-    crackPower: random.uniform(0.7, 2),
-    crackSpread: random.uniform(0.15, 0.7),
+    crackPa: hissPa * sometimes(random, 0.65, 0.15, 15),
+    crackPower: random.uniform(0.4, 1.5),
+    crackSpread: random.uniform(0.05, 0.7),
     crackNoise: random.uniform(0.3, 2),
     crackTailS: random.logUniform(2e-4, 2.5e-3),
     crackHz: random.logUniform(1000, 8000),
-    pulseShare: sometimes(random, 0.6, 0.1, 1),
   };
 }

@@ -1,40 +1,41 @@
 import type { Random } from '../../../core/index.js';
 import { section } from '../devices/filter.js';
 import { roughNormal } from '../physics/motion.js';
-import { pulseRises } from '../physics/pulse-rises.js';
 import type { ArcRun, DropTruth } from '../run.js';
 import { burst } from './crackle.js';
+import type { EventKind } from './event-kinds.js';
 import type { EventSoundSpec } from './event-sound-spec.js';
+import { electricalStrength } from './event-strength.js';
 import { noiseGain } from './hiss.js';
+import type { SoundParts } from './sound-parts.js';
 
 /**
  * Sounds of the events themselves, apart from the change of arc power: a drop that leaves or falls in puffs,
- * thumps or bursts; a bridge cracks as it parts, and so does a pulse as it rises. How they sound is own choice,
- * kept wide: no measurement of a single drop's sound was at hand.
+ * thumps or bursts; where an arc strikes anew or a pulse rises there is a crack, by how steeply the power
+ * rises. How they sound is own choice, kept wide: no measurement of a single drop's sound was at hand.
  */
-export function eventSounds(
+export function addVoices(
+  into: SoundParts,
   run: ArcRun,
   spec: EventSoundSpec,
+  times: Readonly<Record<EventKind, readonly number[]>>,
   rateHz: number,
   random: Random,
-): Float64Array {
-  const out = new Float64Array(Math.floor(run.durationS * rateHz));
+): void {
   const wire = run.scenario.wire.diameterMm;
   for (const drop of spec.dropPa > 0 ? run.truth.drops : []) {
     if (random.next() > spec.dropShare) continue;
     const size = (drop.diameterMm / wire) ** spec.dropPower;
     const peakPa = spec.dropPa * size * Math.exp(spec.dropSpread * random.normal());
-    speakDrop(out, rateHz, drop, peakPa, spec, random);
+    speakDrop(into.of('drop'), rateHz, drop, peakPa, spec, random);
   }
-  for (const short of spec.crackPa > 0 ? run.truth.shorts : []) {
-    const current = run.arcCurrentA[Math.round(short.endS * run.powerRateHz)] ?? 0;
-    const force = (current / 250) ** spec.crackPower * Math.exp(spec.crackSpread * random.normal());
-    crack(out, rateHz, short.endS, spec.crackPa * force, spec, random);
-  }
-  const pulsePa = spec.crackPa * spec.pulseShare;
-  const rises = pulsePa > 0 ? pulseRises(run) : [];
-  for (const timeS of rises) crack(out, rateHz, timeS, pulsePa, spec, random);
-  return out;
+  if (spec.crackPa === 0) return;
+  for (const kind of ['reignition', 'pulse'] as const)
+    for (const timeS of times[kind]) {
+      const force = electricalStrength(run, timeS) ** spec.crackPower;
+      const peakPa = spec.crackPa * force * Math.exp(spec.crackSpread * random.normal());
+      crack(into.of(kind), rateHz, timeS, peakPa, spec, random);
+    }
 }
 
 function speakDrop(

@@ -1,49 +1,81 @@
 import type { Random } from '../../../core/index.js';
-import { pulseRises } from '../physics/pulse-rises.js';
 import type { ArcRun } from '../run.js';
 import { sometimes } from '../sometimes.js';
+import type { EventKind } from './event-kinds.js';
+import { electricalStrength } from './event-strength.js';
 
 /** How the hiss swells at single events: rises over its level at rest, and how long they last. */
 export interface SwellSpec {
-  /** At the end of a short, at a drop of the wire's size, at the rise of a pulse; 0 for none. */
-  short: number;
+  /** Where the arc strikes anew or a pulse rises, at strength 1; 0 for none. */
+  electrical: number;
+  /** Where a drop of the wire's size leaves; 0 for none. */
   drop: number;
-  pulse: number;
-  /** Power of the drop's size, spread (ln) from event to event, of pulses a third of it. */
+  /** Powers of the electrical strength and of the drop's size in wire diameters; spread (ln) from event to event. */
+  electricalPower: number;
   dropPower: number;
   spread: number;
   decayS: number;
 }
 
-/** All own choice, kept wide. */
+/** All own choice, kept wide; what an event does follows from its own violence or size. */
 export function drawSwells(random: Random): SwellSpec {
   return {
-    short: sometimes(random, 0.85, 0.5, 20),
-    drop: sometimes(random, 0.7, 0.1, 8),
-    pulse: sometimes(random, 0.8, 0.1, 5),
+    electrical: sometimes(random, 0.75, 0.15, 15),
+    drop: sometimes(random, 0.75, 0.15, 15),
+    electricalPower: random.uniform(0.4, 1.5),
     dropPower: random.uniform(0.5, 3),
-    spread: random.uniform(0.2, 0.8),
+    spread: random.uniform(0.1, 0.8),
     decayS: random.logUniform(5e-4, 0.012),
   };
 }
 
-/** Gain of the hiss over time, 1 at rest: each event lifts it at once, and the lift dies away. */
-export function swells(run: ArcRun, spec: SwellSpec, rateHz: number, random: Random): Float64Array {
-  const gain = new Float64Array(Math.floor(run.durationS * rateHz));
-  const lift = (timeS: number, rise: number, spread: number): void => {
-    const at = Math.round(timeS * rateHz);
-    if (at < gain.length) gain[at]! += rise * Math.exp(spread * random.normal());
-  };
-  for (const { endS } of run.truth.shorts) lift(endS, spec.short, spec.spread);
-  const wire = run.scenario.wire.diameterMm;
-  for (const { timeS, diameterMm } of run.truth.drops)
-    lift(timeS, spec.drop * (diameterMm / wire) ** spec.dropPower, spec.spread);
-  for (const timeS of pulseRises(run)) lift(timeS, spec.pulse, spec.spread / 3);
+/** Kinds that lift the hiss. */
+const LIFTING = ['reignition', 'drop', 'pulse'] as const satisfies readonly EventKind[];
+
+/**
+ * What each kind of event adds to the gain of the hiss over time (0 at rest): it rises at once, and dies away. Kinds
+ * that add nothing are absent.
+ */
+export function swells(
+  run: ArcRun,
+  spec: SwellSpec,
+  times: Readonly<Record<EventKind, readonly number[]>>,
+  rateHz: number,
+  random: Random,
+): Partial<Record<EventKind, Float64Array>> {
+  const count = Math.floor(run.durationS * rateHz);
   const decay = Math.exp(-1 / (spec.decayS * rateHz));
-  let state = 0;
-  for (let i = 0; i < gain.length; i++) {
-    state = state * decay + gain[i]!;
-    gain[i] = 1 + state;
+  const out: Partial<Record<EventKind, Float64Array>> = {};
+  for (const kind of LIFTING) {
+    const rises = risesOf(run, spec, kind, times[kind]);
+    if (rises.length === 0) continue;
+    const gain = new Float64Array(count);
+    times[kind].forEach((timeS, k) => {
+      const at = Math.round(timeS * rateHz);
+      const lift = rises[k]! * Math.exp(spec.spread * random.normal());
+      if (at >= 0 && at < count) gain[at]! += lift;
+    });
+    let state = 0;
+    for (let i = 0; i < count; i++) {
+      state = state * decay + gain[i]!;
+      gain[i] = state < 1e-6 ? 0 : state;
+    }
+    out[kind] = gain;
   }
-  return gain;
+  return out;
+}
+
+function risesOf(
+  run: ArcRun,
+  spec: SwellSpec,
+  kind: (typeof LIFTING)[number],
+  times: readonly number[],
+): number[] {
+  if (kind !== 'drop') {
+    if (spec.electrical === 0) return [];
+    return times.map((t) => spec.electrical * electricalStrength(run, t) ** spec.electricalPower);
+  }
+  if (spec.drop === 0) return [];
+  const wire = run.scenario.wire.diameterMm;
+  return run.truth.drops.map(({ diameterMm }) => spec.drop * (diameterMm / wire) ** spec.dropPower);
 }

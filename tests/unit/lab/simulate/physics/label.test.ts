@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { publishedDipCase } from '../../../../../src/lab/simulate/index.js';
+import {
+  type DropTruth,
+  publishedDipCase,
+  type Release,
+} from '../../../../../src/lab/simulate/index.js';
 import { nameRun, type Observed } from '../../../../../src/lab/simulate/physics/label.js';
 
 const arcOn = [{ startS: 0, endS: 10 }];
-const drop = (timeS: number, diameterMm: number) => ({ timeS, diameterMm });
+const drop = (timeS: number, diameterMm: number, release: Release = 'hanging'): DropTruth => ({
+  timeS,
+  diameterMm,
+  release,
+});
 const short = (startS: number, transferredMm3: number) => ({
   startS,
   endS: startS + 0.002,
@@ -30,12 +38,73 @@ describe('nameRun', () => {
     expect(truth.unambiguous).toBe(true);
   });
 
-  it('parts globular from spray at the wire diameter, and doubts what is near it', () => {
-    const named = (mm: number) => nameRun(steady, seen({ drops: [drop(1, mm), drop(2, mm)] }), []);
-    expect([named(1.3).mode, named(1.3).unambiguous]).toEqual(['globular', false]);
-    expect([named(1.4).mode, named(1.4).unambiguous]).toEqual(['globular', true]);
-    expect([named(1.1).mode, named(1.1).unambiguous]).toEqual(['spray', false]);
-    expect([named(1.0).mode, named(1.0).unambiguous]).toEqual(['spray', true]);
+  it('parts globular from spray about the wire diameter, and doubts what lies just above it', () => {
+    // Our boundary about the published one (the wire diameter): spray to 1.0, globular from 1.15 wire diameters.
+    const named = (mm: number) => {
+      const { mode, unambiguous } = nameRun(
+        steady,
+        seen({ drops: [drop(1, mm), drop(2, mm)] }),
+        [],
+      );
+      return [mode, unambiguous];
+    };
+    expect(named(1.1)).toEqual(['spray', true]);
+    expect(named(1.19)).toEqual(['spray', true]);
+    expect(named(1.25)).toEqual(['spray', false]);
+    expect(named(1.32)).toEqual(['globular', false]);
+    expect(named(1.4)).toEqual(['globular', true]);
+  });
+
+  it('names drops of a tenth of a second together: scatter about the boundary is one regime', () => {
+    // 0.9 and 1.35 mm in turn, 100 a second: volume-weighted mean 1.25 mm (hand: (0.9⁴+1.35⁴)/(0.9³+1.35³)).
+    const drops = Array.from({ length: 900 }, (_, k) => drop(0.5 + 0.01 * k, k % 2 ? 0.9 : 1.35));
+    const mixed = nameRun(steady, seen({ drops }), []);
+    expect(mixed.meanDropRatio).toBeCloseTo(1.2469 / 1.2, 3);
+    expect(mixed.shares.spray).toBeGreaterThan(0.99);
+    // The same drops apart in time are two regimes. Rejects a mean over the whole run.
+    const apart = [...drops].sort((a, b) => a.diameterMm - b.diameterMm);
+    const sorted = apart.map((d, k) => ({ ...d, timeS: 0.5 + 0.01 * k }));
+    const { shares } = nameRun(steady, seen({ drops: sorted }), []);
+    // 1.35³ of 1.35³ + 0.9³: 77 % of the metal.
+    expect(shares.globular).toBeCloseTo(0.771, 2);
+  });
+
+  it('never calls repelled drops spray, however small', () => {
+    // Weld. World 2015, introduction: drops get smaller with current in pure CO2 but stay non-axial.
+    const drops = Array.from({ length: 100 }, (_, k) => drop(1 + 0.01 * k, 0.9, 'repelled'));
+    const truth = nameRun(steady, seen({ drops }), []);
+    expect([truth.mode, truth.freeFlight]).toEqual(['globular', 'repelled']);
+  });
+
+  it('goes by the regime where the wire is thin: in line and fast, at more than its diameter', () => {
+    // Soderstrom & Mendez 2008: under 0.035 in and 30 % CO2 drops are never thinner than the wire.
+    const thin = { ...steady, wire: { ...steady.wire, diameterMm: 0.8 } };
+    const run = (release: Release, everyS: number, scenario = thin) => {
+      const drops = Array.from({ length: 200 }, (_, k) => drop(1 + everyS * k, 0.96, release));
+      const { mode, unambiguous } = nameRun(scenario, seen({ drops }), []);
+      return [mode, unambiguous];
+    };
+    expect(run('column', 0.004)).toEqual(['spray', true]);
+    expect(run('hanging', 0.004)).toEqual(['globular', true]);
+    // 40 a second is no spray, in line or not.
+    expect(run('column', 0.025)).toEqual(['globular', false]);
+    // In 50 % CO2 the rule does not hold.
+    const rich = { ...thin, gas: { group: 'M31', co2Percent: 50, o2Percent: 0 } };
+    expect(run('column', 0.004, rich)[0]).toBe('globular');
+  });
+
+  it('tells projected from streaming spray by the size of the drops', () => {
+    const form = (mm: number) =>
+      nameRun(steady, seen({ drops: [drop(1, mm, 'column'), drop(2, mm, 'column')] }), [])
+        .freeFlight;
+    expect([form(1.15), form(0.95), form(0.8)]).toEqual(['projected', 'projected', 'streaming']);
+  });
+
+  it('says what was set wrong, and names the mode by the metal all the same', () => {
+    const cold = { ...steady, setWrong: 'cold' as const };
+    const truth = nameRun(cold, seen({ drops: [drop(1, 2)] }), []);
+    expect([truth.setWrong, truth.mode]).toEqual(['cold', 'globular']);
+    expect(nameRun(steady, seen({}), []).setWrong).toBeNull();
   });
 
   it('calls the same drops pulsed when the source pulses', () => {

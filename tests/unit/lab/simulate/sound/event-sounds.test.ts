@@ -1,8 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { createRandom } from '../../../../../src/core/index.js';
-import { type ArcRun, publishedDipCase } from '../../../../../src/lab/simulate/index.js';
+import {
+  type ArcRun,
+  type DropTruth,
+  publishedDipCase,
+} from '../../../../../src/lab/simulate/index.js';
+import { eventTimes } from '../../../../../src/lab/simulate/sound/event-gates.js';
 import type { EventSoundSpec } from '../../../../../src/lab/simulate/sound/event-sound-spec.js';
-import { eventSounds } from '../../../../../src/lab/simulate/sound/event-sounds.js';
+import { addVoices } from '../../../../../src/lab/simulate/sound/event-sounds.js';
+import { SoundParts } from '../../../../../src/lab/simulate/sound/sound-parts.js';
 
 const RATE = 44100;
 const WIRE = publishedDipCase().wire.diameterMm;
@@ -26,29 +32,39 @@ const spec: EventSoundSpec = {
   crackNoise: 0,
   crackTailS: 1e-3,
   crackHz: 3000,
-  pulseShare: 0,
 };
 
-/** One second of arc with these drops and ruptures, and the current given in it. */
-function runWith(truth: Partial<ArcRun['truth']>, currentA = 250): ArcRun {
+/** One second of arc with these drops and ruptures, and the power given in it. */
+function runWith(
+  truth: Partial<ArcRun['truth']>,
+  power: (index: number) => number = () => 0,
+): ArcRun {
   const none = { shorts: [], drops: [], meanDropRatio: Number.NaN };
   return {
     scenario: publishedDipCase(),
     powerRateHz: 10_000,
-    arcCurrentA: new Float32Array(10_001).fill(currentA),
+    powerW: Float32Array.from({ length: 10_001 }, (_, i) => power(i)),
+    arcCurrentA: new Float32Array(10_001).fill(250),
     durationS: 1,
     truth: { ...none, ...truth },
   } as unknown as ArcRun;
 }
-const drop = (timeS: number, ratio: number) => ({ timeS, diameterMm: ratio * WIRE });
+const drop = (timeS: number, ratio: number): DropTruth => ({
+  timeS,
+  diameterMm: ratio * WIRE,
+  release: 'hanging',
+});
 const short = (endS: number) => ({
   startS: endS - 0.003,
   endS,
   transferredMm3: 1,
   incipient: false,
 });
-const sound = (run: ArcRun, change: Partial<EventSoundSpec>) =>
-  eventSounds(run, { ...spec, ...change }, RATE, createRandom(4));
+const sound = (run: ArcRun, change: Partial<EventSoundSpec>) => {
+  const into = new SoundParts(RATE, false);
+  addVoices(into, run, { ...spec, ...change }, eventTimes(run), RATE, createRandom(4));
+  return into.whole();
+};
 const rms = (x: Float64Array) => Math.sqrt(x.reduce((sum, v) => sum + v * v, 0) / x.length);
 
 describe('voices', () => {
@@ -66,23 +82,26 @@ describe('voices', () => {
     expect(rms(big) / rms(small)).toBeCloseTo(4, 9);
   });
 
-  it('cracks at the end of a short by the current there', () => {
-    // 500 A in place of 250 A at power 1.5: 2^1.5 times. Rejects the current at the start, or the mean.
+  it('cracks at the end of a short by how steeply the power comes back', () => {
+    // 5 kW within 0.1 ms is strength 1, 10 kW at power 1.5 is 2^1.5 times. Rejects the current alone.
     const change = { dropPa: 0, crackPa: 1, crackPower: 1.5 };
-    const one = sound(runWith({ shorts: [short(0.4)] }, 250), change);
-    const two = sound(runWith({ shorts: [short(0.4)] }, 500), change);
+    const back = (watts: number) => (i: number) => (i > 4000 ? watts : 0);
+    const one = sound(runWith({ shorts: [short(0.4)] }, back(5000)), change);
+    const two = sound(runWith({ shorts: [short(0.4)] }, back(10_000)), change);
     expect(rms(one.subarray(0, Math.round(0.4 * RATE)))).toBe(0);
     expect(Math.max(...one)).toBeCloseTo(1, 9);
     expect(Math.max(...two)).toBeCloseTo(2 ** 1.5, 6);
   });
 
-  it('cracks once as each pulse of the current rises, by its share', () => {
-    // 50 Hz from 60 to 400 A for 2 ms: 50 rises through 230 A in a second. Rejects falls, and every sample above.
-    const run = runWith({});
-    const pulsed = { kind: 'pulsed', baseA: 60, peakA: 400 };
+  it('cracks once as each pulse of the current rises, by the same measure', () => {
+    // 50 Hz from 60 to 400 A: 50 rises through 230 A in a second, the power rises by 2.5 kW. Rejects falls, and
+    // every sample above.
+    const up = (i: number) => i % 200 >= 100 && i % 200 < 120;
+    const run = runWith({}, (i) => (up(i) ? 2500 : 0));
+    const pulsed = { kind: 'pulsed', baseA: 60, peakA: 400, frequencyHz: 50 };
     const scenario = { ...run.scenario, source: pulsed } as unknown as ArcRun['scenario'];
-    const arcCurrentA = run.arcCurrentA.map((_, i) => (i % 200 >= 100 && i % 200 < 120 ? 400 : 60));
-    const change = { crackPa: 2, pulseShare: 0.5, crackTailS: 1e-9 };
+    const arcCurrentA = run.arcCurrentA.map((_, i) => (up(i) ? 400 : 60));
+    const change = { crackPa: 2, crackTailS: 1e-9 };
     const x = sound({ ...run, scenario, arcCurrentA }, change);
     const clicks = x.filter((v, i) => v !== 0 && (x[i - 1] ?? 0) === 0).length;
     expect(clicks).toBe(50);

@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { createRandom, MODES, type Mode } from '../../../../../src/core/index.js';
 import {
   type AcousticScenario,
   type ArcRun,
+  type DropTruth,
+  drawAcoustics,
   MONOPOLE_AT_1M,
   publishedDipCase,
+  simulateDrySound,
   simulateSound,
 } from '../../../../../src/lab/simulate/index.js';
 import { rms } from '../../../../../src/lab/simulate/noise/noise-tools.js';
+import { drawSwells } from '../../../../../src/lab/simulate/sound/swells.js';
 
 const RATE = 100_000;
 
@@ -34,8 +39,11 @@ function runWith(power: (t: number) => number, seconds: number): ArcRun {
       meanDropRatio: Number.NaN,
       dropsPerPulse: Number.NaN,
       sourceProgramme: 'steady',
+      freeFlight: null,
+      setWrong: null,
       unambiguous: false,
     },
+    pulsesS: [],
     balance: {
       fedMm3: 0,
       meltedMm3: 0,
@@ -67,12 +75,7 @@ const bare: AcousticScenario = {
   hissPower: 1,
   hissLength: 0,
   hissFollowHz: 1000,
-  flutter: {
-    own: 0,
-    ownHz: 10,
-    depth: { 'short-circuit': 0, globular: 0, spray: 0, 'pulsed-spray': 0 },
-    hz: 10,
-  },
+  flutter: { fast: 0, fastHz: 10, slow: 0, slowHz: 10 },
   swells: null,
   rumblePa: 0,
   dropPa: 0,
@@ -133,13 +136,21 @@ describe('simulateSound', () => {
   it('lets the hiss swell at a drop and flutter, by what those specs say', () => {
     const run = runWith(() => 5000, 0.6);
     const arcCurrentA = new Float32Array(run.powerW.length).fill(200);
-    const drop = { timeS: 0.3, diameterMm: run.scenario.wire.diameterMm };
+    const diameterMm = run.scenario.wire.diameterMm;
+    const drop: DropTruth = { timeS: 0.3, diameterMm, release: 'hanging' };
     const arc = { ...run, arcCurrentA, truth: { ...run.truth, drops: [drop] } };
     const hissing = { ...bare, pulseGain: 0, hissPa: 1, distanceM: 1 };
     const still = simulateSound(arc, hissing);
-    const swells = { short: 0, drop: 2, pulse: 0, dropPower: 1, spread: 0, decayS: 1e3 };
+    const swells = {
+      electrical: 0,
+      electricalPower: 1,
+      drop: 2,
+      dropPower: 1,
+      spread: 0,
+      decayS: 1e3,
+    };
     const swelled = simulateSound(arc, { ...hissing, swells });
-    const flutter = { ...bare.flutter, own: 0.5, ownHz: 20 };
+    const flutter = { ...bare.flutter, slow: 0.5, slowHz: 20 };
     const fluttered = simulateSound(arc, { ...hissing, flutter });
     const gainOf = (sound: Float64Array, fromS: number, toS: number) => {
       const [from, to] = [Math.round(fromS * 44100), Math.round(toS * 44100)];
@@ -151,5 +162,73 @@ describe('simulateSound', () => {
     // Deviation 0.5 (ln) at 20 Hz: tenths of a second differ by more than an even gain of 10 % would let them.
     const ratios = [0.1, 0.2, 0.3, 0.4, 0.5].map((t) => gainOf(fluttered, t, t + 0.05));
     expect(Math.max(...ratios) / Math.min(...ratios)).toBeGreaterThan(1.2);
+  });
+
+  it('gives the same sound to the same events, whatever the metal is said to have done', () => {
+    // Everything audible on: no table of modes may reach the drawing. Rejects flutter, spatter or clicks by mode.
+    const run = runWith((t) => 5000 + 300 * Math.sin(2 * Math.PI * 90 * t), 0.5);
+    const arcCurrentA = new Float32Array(run.powerW.length).fill(200);
+    const loud: AcousticScenario = {
+      ...drawAcoustics(createRandom(3), { family: 'voiced' }),
+      swells: drawSwells(createRandom(4)),
+      flutter: { fast: 0.1, fastHz: 30, slow: 0.3, slowHz: 10 },
+      crackleRate: 40,
+      cracklePa: 1,
+      crackleShare: 1,
+      dropPa: 1,
+    };
+    const named = (mode: Mode) => {
+      const shares = { ...run.truth.shares, [mode]: 1 };
+      const truth = {
+        ...run.truth,
+        mode,
+        shares,
+        drops: [{ timeS: 0.2, diameterMm: 1, release: 'hanging' as const }],
+        arcOn: [{ startS: 0, endS: 0.5 }],
+        segments: [{ startS: 0, endS: 0.5, mode, shares }],
+      };
+      return simulateSound({ ...run, arcCurrentA, truth }, loud);
+    };
+    const first = named('short-circuit');
+    expect(rms(first)).toBeGreaterThan(0);
+    for (const mode of MODES) expect(named(mode)).toEqual(first);
+  });
+});
+
+describe('simulateDrySound', () => {
+  const short = { startS: 0.2, endS: 0.203, transferredMm3: 1, incipient: false };
+  // Down to 1 kW in the short, back within 0.1 ms, and a ripple of 300 Hz throughout.
+  const power = (t: number) =>
+    5000 -
+    4000 * (t < 0.2 ? 0 : Math.max(0, Math.min(1, (0.2031 - t) / 1e-4))) +
+    20 * Math.sin(2 * Math.PI * 300 * t);
+  const run = { ...runWith(power, 0.4), truth: { ...runWith(power, 0.4).truth, shorts: [short] } };
+
+  it('adds up to the whole sound', () => {
+    const acoustic = drawAcoustics(createRandom(8), { family: 'voiced', rateHz: 16_000 });
+    const whole = simulateSound(run, acoustic);
+    const { rest, events } = simulateDrySound(run, acoustic);
+    const sum = rest.map((v, i) => Object.values(events).reduce((all, part) => all + part[i]!, v));
+    const peak = whole.reduce((most, v) => Math.max(most, Math.abs(v)), 0);
+    for (let i = 0; i < sum.length; i++)
+      expect(Math.abs(sum[i]! - whole[i]!)).toBeLessThan(1e-9 * peak);
+  });
+
+  it('gives the contact and the re-ignition their own change of power, and nothing of the ripple', () => {
+    const { rest, events } = simulateDrySound(run, { ...bare, distanceM: 1 });
+    // Times at the arc; at 1 m everything is 1/343 s late.
+    const at = (x: Float64Array, fromS: number, toS: number) =>
+      rms(x, Math.round((fromS + 1 / 343) * 44100), Math.round((toS + 1 / 343) * 44100));
+    expect(Object.keys(events).sort()).toEqual(['reignition', 'short']);
+    const { short: contact, reignition } = events;
+    // Far from both events their parts are silent; each sounds at its own edge, ten times over what is left there.
+    for (const part of [contact!, reignition!]) {
+      expect(at(part, 0, 0.19)).toBeLessThan(1e-20);
+      expect(at(part, 0.22, 0.39)).toBeLessThan(1e-9);
+    }
+    expect(at(contact!, 0.1998, 0.2005)).toBeGreaterThan(10 * at(rest, 0.1998, 0.2005));
+    expect(at(reignition!, 0.2025, 0.2035)).toBeGreaterThan(10 * at(rest, 0.2025, 0.2035));
+    // 20 W at 300 Hz: 2.71e-7 · 2·pi·300 · 20/√2 = 0.00722 Pa rms at 1 m, all of it in the rest (hand calculation).
+    expect(at(rest, 0.05, 0.15)).toBeCloseTo(0.00722, 4);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { createRandom } from '../../../../src/core/index.js';
-import { drawAcoustics, drawChain, NOISE_GROUPS } from '../../../../src/lab/simulate/index.js';
+import { createRandom } from '../../../../../src/core/index.js';
+import { drawAcoustics, drawChain, NOISE_GROUPS } from '../../../../../src/lab/simulate/index.js';
 
 describe('families of sound', () => {
   const ratioDb = (family: string) =>

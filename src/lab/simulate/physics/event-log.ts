@@ -1,6 +1,6 @@
-import { ballDiameterMm } from './physics/pendant-drop.js';
-import type { Balance, DropTruth, ShortTruth } from './run.js';
-import type { SourceSpec } from './scenario.js';
+import type { Balance, DropTruth, Release, ShortTruth } from '../run.js';
+import type { SourceSpec } from '../scenario.js';
+import { ballDiameterMm } from './pendant-drop.js';
 
 /** What happened, kept while the machine runs. An arc not yet ended has `endS` −1. */
 export class EventLog {
@@ -24,9 +24,9 @@ export class EventLog {
     };
   }
 
-  addDrop(timeS: number, volumeMm3: number): void {
+  addDrop(timeS: number, volumeMm3: number, release: Release): void {
     this.balance.transferredLiquidMm3 += volumeMm3;
-    this.drops.push({ timeS, diameterMm: ballDiameterMm(volumeMm3) });
+    this.drops.push({ timeS, diameterMm: ballDiameterMm(volumeMm3), release });
   }
 
   addShort(short: ShortTruth): void {

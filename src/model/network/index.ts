@@ -1,0 +1,13 @@
+export {
+  type FrontEndSpec,
+  type Layer,
+  type LayerSpec,
+  NETWORK_FORMAT,
+  type Network,
+  type NetworkHeader,
+  readNetwork,
+} from './document.js';
+export { FrontEnd } from './front-end.js';
+export { type IntervalOutput, IntervalPooling, type PooledBlock } from './interval-pooling.js';
+export { Resampler } from './resampler.js';
+export { StreamingNetwork } from './streaming-network.js';

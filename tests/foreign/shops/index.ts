@@ -1,0 +1,1 @@
+export { type ForeignShop, type ForeignWeld, shop } from './shop.js';
