@@ -20,10 +20,11 @@
  * documents that others may have written.
  */
 export { ENGLISH } from './english/index.js';
-export { type Catalogue, type Language, language, retell, say } from './language.js';
+export { type Catalogue, type Language, language, retell, say, withUnits } from './language.js';
 export { again, flag, type Made, message, messagesOf, note, said, textsOf } from './message.js';
 export type { MessageCode, MessageParams, ParamsOf } from './params.js';
 export type { CodeRule, Place } from './rooms/checks.js';
+export type { CoachParams, ProcessOutcome } from './rooms/coach.js';
 export type { ComparedKey, SpreadBy } from './rooms/compare.js';
 export type {
   BandGas,

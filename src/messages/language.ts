@@ -1,6 +1,7 @@
+import type { UnitSystem } from '../core/index.js';
 import type { MessageCode, MessageParams } from './params.js';
 import type { Message } from './terms.js';
-import type { CatalogueOf, Words, Writer } from './writer.js';
+import { type CatalogueOf, inUnitsOf, type Words, type Writer } from './writer.js';
 
 /** Every sentence of a language. */
 export type Catalogue = CatalogueOf<MessageParams>;
@@ -18,6 +19,11 @@ export function language(words: Words, catalogue: Catalogue): Language {
     write: { ...words, say: (inner) => say(inner, made) },
   };
   return made;
+}
+
+/** The same language with its quantities in another system of units. */
+export function withUnits({ catalogue, write }: Language, system: UnitSystem): Language {
+  return language({ ...write, inUnits: inUnitsOf(write.short, system) }, catalogue);
 }
 
 /** A sentence in a language. */

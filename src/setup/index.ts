@@ -20,9 +20,24 @@ export { parseGas } from './gas-parse.js';
 export * from './heat-input.js';
 export { BURIED_ARC_LETTER, MODE_LETTERS, processName } from './iso4063.js';
 export * from './melting.js';
-export { FEED_PER_AMPERE, MELTING_ROWS, SPEED_ROW_1_2_MM } from './melting-rows.js';
+export {
+  ALUMINIUM_MELTING,
+  FEED_PER_AMPERE,
+  MELTING_ROWS,
+  SPEED_ROW_1_2_MM,
+} from './melting-rows.js';
 export { type ModeMap, modeMap } from './mode-map.js';
-export { type Permit, type Permits, permits, permitsAt, type WorkingPoint } from './permits.js';
+export {
+  type ModeShares,
+  type Permit,
+  type Permits,
+  permits,
+  permitsAt,
+  sharesOf,
+  type WorkingPoint,
+} from './permits.js';
+export { CABLE_DROP } from './process-map/cable-table.js';
+export * as processMaps from './process-map/index.js';
 export * from './qualification.js';
 export * from './quantities.js';
 export { parseQuantity, type QuantityRule, shortNumber } from './quantity.js';
@@ -36,7 +51,7 @@ export {
 export * from './sourced.js';
 export { baseRows, type Transition, transitionCurrent } from './transition.js';
 export { PREQUALIFIED_MINIMUM, TRANSITION_ROWS, type TransitionRow } from './transition-rows.js';
-export { CABLE_DROP, cableDrop, feederVoltage, SOURCE_DROOP, sourceDrop } from './voltage-drop.js';
+export { cableDrop, feederVoltage, SOURCE_DROOP, sourceDrop } from './voltage-drop.js';
 export { parseWireMaterial, WIRE_MATERIALS, type WireMaterial } from './wire-words.js';
 export * from './wires.js';
 export * from './working-point.js';

@@ -112,6 +112,34 @@ export const CROSS_CHECK_SENTENCES: readonly Sentence[] = [
     'Der Lichtbogen ist lang: Es liegt mehr Spannung an, als der Strom bei diesem Vorschub braucht.',
   ],
   [
+    /^Volts and amperes are those of short-circuit: .+$/,
+    'Spannung und Strom sind die eines Kurzlichtbogens: Eine Stromquelle, die jeden Kurzschluss steuert, schlägt so gleichmäßig wie Impulse.',
+  ],
+  [
+    /^A little too cold for spray: .+$/,
+    'Etwas zu kalt für den Sprühlichtbogen: Die Tropfen berühren das Schmelzbad, ehe sie sich vom Draht lösen.',
+  ],
+  [
+    /^Too cold for spray: the current would do, .+$/,
+    'Zu kalt für den Sprühlichtbogen: Der Strom reichte, die Spannung nicht.',
+  ],
+  [
+    /^Too hot for short-circuit at this feed: .+$/,
+    'Zu heiß für den Kurzlichtbogen bei diesem Vorschub: Der Draht erreicht das Schmelzbad nicht mehr.',
+  ],
+  [
+    /^The feed draws more current than the stated wire would, .+$/,
+    'Der Vorschub zieht mehr Strom, als der angegebene Draht zöge, wie es ein dickerer tut.',
+  ],
+  [
+    /^The feed draws less current than the stated wire would, .+$/,
+    'Der Vorschub zieht weniger Strom, als der angegebene Draht zöge, wie es ein dünnerer tut.',
+  ],
+  [
+    /^(\S+ V) were measured and (\S+ V) are set: .+$/,
+    'Gemessen sind $1, eingestellt $2: Kein Verlust erhöht eine Spannung.',
+  ],
+  [
     /^The wire stubs: .+$/,
     'Der Draht stößt: Er taucht ins Schmelzbad ein, und jeder Kurzschluss dauert zu lange.',
   ],

@@ -92,6 +92,11 @@ const WORDS: readonly (readonly [RegExp, string])[] = [
   [/\bgain control\b/g, 'Pegelregelung'],
   [/\bnoise suppression\b/g, 'Rauschunterdrückung'],
   [/\becho cancellation\b/g, 'Echounterdrückung'],
+  [
+    / to be expected at the feeder from the set voltage\b/g,
+    ' am Vorschubgerät, wie die Einstellung sie erwarten lässt',
+  ],
+  [/ \(the trace’s place is not stated\)/g, ' (wo aufgezeichnet, ist nicht angegeben)'],
   [/\bat the feeder\b/g, 'am Vorschubgerät'],
   ...WINDOW_WORDS,
   ...SETUP_WORDS,
