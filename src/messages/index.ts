@@ -20,7 +20,17 @@
  * documents that others may have written.
  */
 export { ENGLISH } from './english/index.js';
-export { type Catalogue, type Language, language, retell, say, withUnits } from './language.js';
+export { TERM_SETS } from './english/words.js';
+export {
+  type Catalogue,
+  inUnitsIn,
+  type Language,
+  language,
+  retell,
+  say,
+  withTerms,
+  withUnits,
+} from './language.js';
 export { again, flag, type Made, message, messagesOf, note, said, textsOf } from './message.js';
 export type { MessageCode, MessageParams, ParamsOf } from './params.js';
 export type { CodeRule, Place } from './rooms/checks.js';

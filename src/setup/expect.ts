@@ -13,6 +13,7 @@ import { type Boundaries, modeBoundaries } from './boundaries.js';
 import { BEFORE_YOU_CHANGE, BEFORE_YOU_CHANGE_MESSAGES } from './cautions.js';
 import { CO2_LIMITS, saySprayInGas, sprayInGas } from './co2-limit.js';
 import { depositionRateKgPerH } from './deposition.js';
+import { forecast } from './forecast.js';
 import { gasName } from './gas.js';
 import { arcEnergy, heatInput } from './heat-input.js';
 import { processName } from './iso4063.js';
@@ -41,6 +42,8 @@ export interface Expectation {
   modes: ModeExpectation[];
   boundaries: Boundaries;
   map: ModeMap | null;
+  /** kJ/mm without any thermal efficiency, as American codes count it; null without travel speed. */
+  arcEnergyKjPerMm: Range | null;
   /** kJ/mm, with the thermal efficiency of the process; null without travel speed. */
   heatInputKjPerMm: Range | null;
   depositionKgPerH: Range | null;
@@ -48,15 +51,27 @@ export interface Expectation {
   noteMessages: Message[];
   cautions: readonly string[];
   cautionMessages: readonly Message[];
+  /** The likeliest outcome, and where it flips; null where volts or amperes are not known. */
+  likeliest: string | null;
+  likeliestMessage: Message | null;
+  chances: string[];
+  chanceMessages: Message[];
+  /** The way to the wanted mode from here; empty where none is wanted or the point is not known. */
+  advice: string[];
+  adviceMessages: Message[];
+  /** Settings that give the wanted mode; empty where none is wanted. */
+  howTo: string[];
+  howToMessages: Message[];
 }
 
 /** Which modes these settings permit, where each boundary lies, and on whose authority. */
 export function expectModes(stated: SetupInput | Setup): Expectation {
   const setup = 'notes' in stated ? stated : parseSetup(stated);
-  const boundaries = modeBoundaries(setup);
   const point = workingPoint(setup);
+  const boundaries = modeBoundaries(setup, point.currentA);
   const permitted = permits(point, boundaries, setup.source);
   const remarks = notes(setup, point);
+  const { likeliest, chances, advice, howTo } = forecast(setup);
   return {
     point,
     modes: MODES.map((mode) => {
@@ -74,12 +89,21 @@ export function expectModes(stated: SetupInput | Setup): Expectation {
     }),
     boundaries,
     map: modeMap(setup, boundaries),
+    arcEnergyKjPerMm: arcEnergyOf(setup, point),
     heatInputKjPerMm: heat(setup, point),
     depositionKgPerH: deposition(setup),
     notes: textsOf(remarks),
     noteMessages: messagesOf(remarks),
     cautions: BEFORE_YOU_CHANGE,
     cautionMessages: BEFORE_YOU_CHANGE_MESSAGES,
+    likeliest: likeliest?.text ?? null,
+    likeliestMessage: likeliest && said(likeliest),
+    chances: textsOf(chances),
+    chanceMessages: messagesOf(chances),
+    advice: textsOf(advice),
+    adviceMessages: messagesOf(advice),
+    howTo: textsOf(howTo),
+    howToMessages: messagesOf(howTo),
   };
 }
 
@@ -133,10 +157,19 @@ function once(list: readonly Made[]): Made[] {
   return list.filter((one, i) => texts.indexOf(one.text) === i);
 }
 
-function heat({ travelSpeedMmPerMin }: Setup, { voltageV, currentA }: KnownPoint): Range | null {
+/** Arc energy of a point, kJ/mm; null without travel speed, volts or amperes. */
+export function arcEnergyOf(
+  { travelSpeedMmPerMin }: Setup,
+  { voltageV, currentA }: Pick<KnownPoint, 'voltageV' | 'currentA'>,
+): Range | null {
   if (travelSpeedMmPerMin === null || voltageV === null || currentA === null) return null;
-  const at = (v: number, a: number): number => heatInput(arcEnergy(v, a, travelSpeedMmPerMin));
+  const at = (v: number, a: number): number => arcEnergy(v, a, travelSpeedMmPerMin);
   return { min: at(voltageV.min, currentA.min), max: at(voltageV.max, currentA.max) };
+}
+
+function heat(setup: Setup, point: KnownPoint): Range | null {
+  const energy = arcEnergyOf(setup, point);
+  return energy === null ? null : { min: heatInput(energy.min), max: heatInput(energy.max) };
 }
 
 function deposition({ wireMaterial, wireDiameterMm, wireFeedMPerMin }: Setup): Range | null {

@@ -6,8 +6,16 @@ export { type Boundaries, bandsFor, modeBoundaries } from './boundaries.js';
 export { BEFORE_YOU_CHANGE, BEFORE_YOU_CHANGE_MESSAGES } from './cautions.js';
 export * from './choices.js';
 export { CO2_LIMITS, type SprayWord, saySprayInGas, sprayInGas } from './co2-limit.js';
+export { sayAdvice, sayHowTo } from './coach.js';
 export * from './deposition.js';
-export { type Expectation, expectModes, type ModeExpectation, sayBoundary } from './expect.js';
+export {
+  arcEnergyOf,
+  type Expectation,
+  expectModes,
+  type ModeExpectation,
+  sayBoundary,
+} from './expect.js';
+export { type Forecast, forecast, forecastPicture } from './forecast.js';
 export {
   describeComposition,
   type Gas,

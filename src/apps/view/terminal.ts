@@ -1,11 +1,18 @@
 import type { Result } from '../../analysis/result/index.js';
 import { headline, sourceLine } from './headline.js';
 import { type Look, wrap } from './layout.js';
-import { crossCheckLines, explainLines, noteLines, qualityLines, reasonLines } from './sections.js';
+import {
+  crossCheckLines,
+  explainLines,
+  noteLines,
+  qualityLines,
+  reasonLines,
+  type SaidLook,
+} from './sections.js';
 import { type EventRates, timelineBar } from './timeline-bar.js';
 
 /** How much is said: `explain` adds every reason, the settings in force and the steps taken. */
-export interface TerminalOptions extends Look {
+export interface TerminalOptions extends SaidLook {
   explain?: boolean;
   /** For one of several inputs: the two strongest reasons, and counts where lists would stand. */
   brief?: boolean;

@@ -93,5 +93,6 @@ export const COACH: CatalogueOf<CoachParams> = {
     published
       ? 'The currents lie within published windows of this wire and gas.'
       : 'No published window is held for just this wire and gas: the currents are worked out.',
+  'state-wire-and-gas': () => 'State wire diameter and gas: without them no settings can be named.',
   'inside-procedure': () => 'Only as far as your qualified procedure allows it.',
 };

@@ -57,5 +57,6 @@ export interface CoachParams {
   };
   'keep-stick-out': { stickOutMm: Span };
   'windows-published': { published: boolean };
+  'state-wire-and-gas': Nothing;
   'inside-procedure': Nothing;
 }

@@ -1,4 +1,6 @@
 import type { Result } from '../../../analysis/result/index.js';
+import { crossCheckIn } from '../../../setup/check/index.js';
+import { heatWith, type Said } from '../../terminal/flags/language-flags.js';
 import type { Sink } from '../../terminal/sink.js';
 import {
   type CsvFlavour,
@@ -24,6 +26,8 @@ export interface Writer {
 
 export interface TextOptions {
   look: Look;
+  /** Words and units of the text; English and metric where not given. */
+  said?: Said;
   several: boolean;
   explain: boolean;
   ratesOf?: (result: Result) => EventRates | undefined;
@@ -45,7 +49,7 @@ export function createWriter(format: OutputFormat, sink: Sink, options: TextOpti
 }
 
 function textWriter(sink: Sink, options: TextOptions): Writer {
-  const { look, several, explain, ratesOf } = options;
+  const { look, several, explain, ratesOf, said } = options;
   const cautions = new Set<string>();
   let first = true;
   return {
@@ -53,8 +57,9 @@ function textWriter(sink: Sink, options: TextOptions): Writer {
     result: async (one) => {
       if (several) for (const text of cautionsOf(one)) cautions.add(text);
       const brief = several && !explain;
-      const text = terminalText(one, {
+      const text = terminalText(inWordsOf(one, said), {
         ...look,
+        ...(said === undefined ? {} : { language: said.language, heatWith: heatWith(said) }),
         explain,
         brief,
         cautions: !several,
@@ -68,4 +73,10 @@ function textWriter(sink: Sink, options: TextOptions): Writer {
       if (lines.length > 0) await sink.write(`\n${lines.join('\n')}\n`);
     },
   };
+}
+
+/** The comparison with the set-up in the words and units asked for. */
+function inWordsOf(result: Result, said: Said | undefined): Result {
+  if (said === undefined || !result.crossCheck) return result;
+  return { ...result, crossCheck: crossCheckIn(result.crossCheck, said.language) };
 }
