@@ -40,7 +40,8 @@ export interface ModeExpectation {
 export interface Expectation {
   point: KnownPoint;
   modes: ModeExpectation[];
-  boundaries: Boundaries;
+  /** Less the lines themselves, which are functions of the current. */
+  boundaries: Omit<Boundaries, 'map'>;
   map: ModeMap | null;
   /** kJ/mm without any thermal efficiency, as American codes count it; null without travel speed. */
   arcEnergyKjPerMm: Range | null;
@@ -69,6 +70,7 @@ export function expectModes(stated: SetupInput | Setup): Expectation {
   const setup = 'notes' in stated ? stated : parseSetup(stated);
   const point = workingPoint(setup);
   const boundaries = modeBoundaries(setup, point.currentA);
+  const { map: _, ...zones } = boundaries;
   const permitted = permits(point, boundaries, setup.source);
   const remarks = notes(setup, point);
   const { likeliest, chances, advice, howTo } = forecast(setup);
@@ -87,7 +89,7 @@ export function expectModes(stated: SetupInput | Setup): Expectation {
         authorityMessages: messagesOf(backed),
       };
     }),
-    boundaries,
+    boundaries: zones,
     map: modeMap(setup, boundaries),
     arcEnergyKjPerMm: arcEnergyOf(setup, point),
     heatInputKjPerMm: heat(setup, point),

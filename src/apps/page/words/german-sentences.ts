@@ -53,11 +53,11 @@ const RUN_SENTENCES: readonly Sentence[] = [
   ],
   [
     /^Follow the qualified welding procedure: .+$/,
-    'Der qualifizierten Schweißanweisung folgen: keine Einstellung außerhalb ihrer Grenzen ändern, und fragen, wer dafür verantwortlich ist.',
+    'Der qualifizierten Schweißanweisung folgen: keine Einstellung außerhalb ihrer Grenzen.',
   ],
   [
-    /^Eyes and skin, fume, electric shock, burns, noise: .+$/,
-    'Augen und Haut, Rauch, Stromschlag, Verbrennung, Lärm: sich und andere schützen, bevor nahe am brennenden Lichtbogen gemessen wird; örtliche Vorschriften und die Regeln des Betriebs gehen vor.',
+    /^Wear protection, ventilate; .+$/,
+    'Schutz tragen, lüften; auf Strahlung, Stromschlag und Lärm achten. Örtliche Vorschriften gehen vor.',
   ],
   [
     /^This tool is not an inspection .+$/,
