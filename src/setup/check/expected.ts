@@ -1,13 +1,12 @@
 import type { Mode } from '../../core/index.js';
-import { type KnownPoint, processMaps, type Setup } from '../index.js';
+import type { KnownPoint, Setup } from '../index.js';
+import { type Advice, advise } from '../process-map/advice.js';
+import type { ProcessMap } from '../process-map/boundary-lines.js';
+import { likelihoods, type MapPoint } from '../process-map/likelihood.js';
+import { fedWire } from '../process-map/map-point.js';
+import { type Likelihoods, OUTCOME_OF_MODE, type Outcome } from '../process-map/outcomes.js';
+import { fromRange } from '../process-map/spread.js';
 import type { Seen } from './input.js';
-
-type Advice = processMaps.Advice;
-type Likelihoods = processMaps.Likelihoods;
-type Outcome = processMaps.Outcome;
-type ProcessMap = processMaps.ProcessMap;
-
-const { advise, fedWire, fromRange, likelihoods, OUTCOME_OF_MODE } = processMaps;
 
 /** What the map says of a case: outcomes at the working point, and the way to the wanted mode. */
 export interface Expected {
@@ -42,10 +41,7 @@ export function expectedOf(setup: Setup, seen: Seen, point: KnownPoint, map: Pro
   return { outcomes: likelihoods(map, place), seen: outcome, advice };
 }
 
-function mapPointOf(
-  { polarity }: Setup,
-  { voltageV, currentA }: KnownPoint,
-): processMaps.MapPoint | null {
+function mapPointOf({ polarity }: Setup, { voltageV, currentA }: KnownPoint): MapPoint | null {
   if (voltageV === null || currentA === null || polarity === 'dcen' || polarity === 'ac') {
     return null;
   }

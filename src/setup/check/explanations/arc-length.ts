@@ -1,5 +1,6 @@
 import { message } from '../../../messages/index.js';
-import { middle, processMaps, USUAL_STICK_OUT } from '../../index.js';
+import { middle, USUAL_STICK_OUT } from '../../index.js';
+import { loadLineV } from '../../process-map/windows.js';
 import type { Context } from '../context.js';
 import { type ExplanationRule, lines } from './finding.js';
 import { currentShortfall } from './low-current.js';
@@ -15,7 +16,7 @@ const FEW_SHORTS_HZ = 40;
 function voltageSurplus({ point, bounds }: Context): number | null {
   const { voltageV, currentA } = point;
   if (voltageV === null || currentA === null) return null;
-  return middle(voltageV) - processMaps.loadLineV(bounds.map, middle(currentA));
+  return middle(voltageV) - loadLineV(bounds.map, middle(currentA));
 }
 
 /** The wire runs into the pool faster than the voltage melts it. */
