@@ -8,6 +8,7 @@ import { averageShortChart, levelsChart } from './charts/shape-charts.js';
 import { spectrumChart } from './charts/spectrum-chart.js';
 import { timeFigure } from './charts/time-figure.js';
 import type { FigureName } from './figure-names.js';
+import { mapChart } from './process-map/svg-map.js';
 import type { RunView } from './run-view.js';
 import { spectrogramPicture } from './spectrogram-picture.js';
 import type { PictureWords } from './words.js';
@@ -37,6 +38,11 @@ export const FIGURES: readonly FigureKind[] = [
         },
       );
     },
+  },
+  {
+    name: 'map',
+    draw: ({ placement }, id, words) =>
+      placement?.map && mapChart(placement.map, id, words.numbers, words.feed, words.map),
   },
   {
     name: 'place',

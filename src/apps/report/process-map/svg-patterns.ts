@@ -51,13 +51,3 @@ export function mapPatterns(id: string): string {
     )
     .join('');
 }
-
-export const MAP_STYLE = `
-.map-ground{fill:var(--hue)}
-.map-guide{fill:none;stroke:var(--soft);stroke-width:1.4;stroke-dasharray:6 4}
-.map-wanted{fill:none;stroke:var(--ink);stroke-width:2.4}
-.map-ellipse{fill:var(--card);fill-opacity:.45;stroke:var(--ink);stroke-width:1.8;stroke-dasharray:5 3}
-.map-measured{fill:var(--ink);stroke:var(--card);stroke-width:2}
-.map-transition{stroke:var(--ink);stroke-width:1;stroke-dasharray:2 3}
-.chart .map-name{fill:var(--ink);font-weight:600}
-`;

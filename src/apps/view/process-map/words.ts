@@ -36,7 +36,7 @@ export const ENGLISH_MAP: MapWords = {
     'long-arc': 'long arc',
     'burn-back': 'burn-back',
   },
-  guide: 'load line of IEC 60974-1, a guide',
+  guide: 'conventional load line, a guide',
   transition: 'spray begins',
   stated: 'your setting',
   measured: 'measured',
