@@ -54,7 +54,7 @@ describe('arc-transfer expect', () => {
     const args = ['--expect', 'spray', '--wire', '1.2mm', '--gas', '75/25'];
     const { stdout } = await runCli(['expect', ...args]);
     expect(stdout.replaceAll(/\s+/gu, ' ')).toMatch(
-      /never gives spray, whatever is set\. The nearest that does: Ar\+15CO2/u,
+      /No setting gives spray in Ar \+ 25 % CO2\. The nearest that does: Ar\+15CO2/u,
     );
     expect(stdout).not.toMatch(/about \d+ A/u);
   });

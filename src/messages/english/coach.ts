@@ -71,9 +71,9 @@ export const COACH: CatalogueOf<CoachParams> = {
     `The settings suit ${write.mode(wanted)}, and something else was seen: find the cause before you move anything.`,
   'measure-first': ({ wanted, targetV }, write) =>
     `Measure the volts at the feeder while welding first: ${write.mode(wanted)} lies at ${write.span(targetV)} V there.`,
-  'gas-carries-spray': ({ gas }, write) => `${capital(write.gas(gas))} carries spray.`,
+  'gas-carries-spray': ({ gas }, write) => `The gas carries spray: ${write.gas(gas)}.`,
   'gas-never-carries': ({ wanted, gas, nearestGas }, write) =>
-    `${capital(write.gas(gas))} never gives ${write.mode(wanted)}, whatever is set.${nearestGas === null ? '' : ` The nearest that does: ${nearestGas}.`} In this gas short-circuit and globular can be had.`,
+    `No setting gives ${write.mode(wanted)} in ${write.gas(gas)}.${nearestGas === null ? '' : ` The nearest that does: ${nearestGas}.`} In this gas short-circuit and globular can be had.`,
   'gas-without-source': ({ wanted, gas, nearestGas }, write) =>
     `No source read here gives ${write.mode(wanted)} in ${write.gas(gas)}: it is not to be expected.${nearestGas === null ? '' : ` The nearest that is known to: ${nearestGas}.`}`,
   'wire-without-rows': ({ wanted, sizesMm }, write) =>

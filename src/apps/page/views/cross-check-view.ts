@@ -23,13 +23,16 @@ export function againstView(view: View, { crossCheck, status }: Result): Compone
   ]);
 }
 
-/** What to check next, likeliest first. */
+/** What to change for the wanted mode, and what to check next, likeliest first. */
 export function nextView(view: View, { crossCheck }: Result): ComponentChild {
   const { page, result: words } = view.state.words;
   const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank).slice(0, 3);
-  if (ranked.length === 0) return null;
+  const advice = crossCheck?.advice ?? [];
+  if (ranked.length === 0 && advice.length === 0) return null;
   return h('div', { class: 'block next' }, [
-    h('h2', null, page.checkNext),
+    ...(advice.length === 0 ? [] : [h('h2', null, page.whatToChange)]),
+    ...advice.map((text) => h('p', null, said(view, words.said(text)))),
+    ...(ranked.length === 0 ? [] : [h('h2', null, page.checkNext)]),
     h(
       'ol',
       null,

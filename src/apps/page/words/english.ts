@@ -111,6 +111,7 @@ const PAGE: PageWords = {
   settings: 'Settings',
   wanted: 'Wanted mode',
   notStated: 'No set-up was stated, so there is nothing to compare with.',
+  whatToChange: 'What to change',
   checkNext: 'Check next',
   cautions: 'Caution',
   chances: 'Chance of each mode',

@@ -1,3 +1,4 @@
+import { ADVICE_SENTENCES } from './german-advice.js';
 import type { Sentence } from './german-sentences.js';
 
 /** The set-up against what was seen, explanations, and what a code makes of a change. */
@@ -42,6 +43,7 @@ export const CROSS_CHECK_SENTENCES: readonly Sentence[] = [
     /^ISO 15614-1: short-circuit qualifies only short-circuit; .+$/,
     'ISO 15614-1: Kurzlichtbogen qualifiziert nur Kurzlichtbogen; Sprüh-, Impuls- oder Übergangslichtbogen qualifiziert diese drei. (ISO 15614-1:2017+A1:2019 §8.5.2.3, aus zweiter Hand.) In der geltenden Ausgabe des eigenen Regelwerks nachsehen.',
   ],
+  ...ADVICE_SENTENCES,
   [/^The settings suit (\S+), not (\S+)\.$/, 'Die Einstellung passt zu $1, nicht zu $2.'],
   [
     /^(\S+) is wanted in a gas that may not carry it\.$/,

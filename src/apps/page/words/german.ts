@@ -108,6 +108,7 @@ const PAGE: PageWords = {
   settings: 'Einstellung',
   wanted: 'Gewünschte Lichtbogenart',
   notStated: 'Es wurde keine Einstellung angegeben, also gibt es nichts zu vergleichen.',
+  whatToChange: 'Was zu ändern ist',
   checkNext: 'Als Nächstes prüfen',
   cautions: 'Vorsicht',
   chances: 'Wahrscheinlichkeit jeder Lichtbogenart',

@@ -76,6 +76,7 @@ export interface PageWords {
   settings: string;
   wanted: string;
   notStated: string;
+  whatToChange: string;
   checkNext: string;
   cautions: string;
   chances: string;

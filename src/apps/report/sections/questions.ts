@@ -66,7 +66,7 @@ function notStated(words: string): string {
   return `<p class="answer doubt">– Not stated</p><p>${words}</p>`;
 }
 
-/** What to check next, likeliest first, each with what speaks for and against it; and the cautions. */
+/** What to change, then what to check next, likeliest first, each with what speaks for and against it; and the cautions. */
 export function actionSection({ crossCheck, cautions }: Result): string {
   const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank);
   const checks = ranked
@@ -75,8 +75,14 @@ export function actionSection({ crossCheck, cautions }: Result): string {
         `<li><strong>${escapeHtml(one.check)}</strong><div class="because">${escapeHtml(one.text)}</div>${evidence('Speaks for it', one.evidenceFor)}${evidence('Speaks against it', one.evidenceAgainst)}</li>`,
     )
     .join('\n');
+  const advice = crossCheck?.advice ?? [];
+  const change =
+    advice.length === 0
+      ? ''
+      : `<h2>What do I change?</h2>${advice.map((one) => `<p>${escapeHtml(one)}</p>`).join('')}`;
   const head =
-    checks === '' ? '' : `<h2>What do I check next?</h2><ol class="checks">${checks}</ol>`;
+    change +
+    (checks === '' ? '' : `<h2>What do I check next?</h2><ol class="checks">${checks}</ol>`);
   const warn =
     cautions.length === 0
       ? ''
