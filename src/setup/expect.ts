@@ -19,6 +19,7 @@ import { arcEnergy, heatInput } from './heat-input.js';
 import { processName } from './iso4063.js';
 import { type ModeMap, modeMap } from './mode-map.js';
 import { type Permit, permits } from './permits.js';
+import type { MapMaterial } from './process-map/wires-of-map.js';
 import { parseSetup, type Setup } from './setup.js';
 import type { SetupInput } from './setup-options.js';
 import type { Range } from './sourced.js';
@@ -65,18 +66,24 @@ export interface Expectation {
   howToMessages: Message[];
 }
 
-/** Which modes these settings permit, where each boundary lies, and on whose authority. */
-export function expectModes(stated: SetupInput | Setup): Expectation {
+/**
+ * Which modes these settings permit, where each boundary lies, and on whose authority. `material` is for wires
+ * that only the map knows: for them there is no table of modes.
+ */
+export function expectModes(
+  stated: SetupInput | Setup,
+  material: MapMaterial | null = null,
+): Expectation {
   const setup = 'notes' in stated ? stated : parseSetup(stated);
   const point = workingPoint(setup);
   const boundaries = modeBoundaries(setup, point.currentA);
   const { map: _, ...zones } = boundaries;
   const permitted = permits(point, boundaries, setup.source);
-  const remarks = notes(setup, point);
-  const { likeliest, chances, advice, howTo } = forecast(setup);
+  const remarks = material === null ? notes(setup, point) : [message('map-only-wire')];
+  const { likeliest, chances, advice, howTo } = forecast(setup, material);
   return {
     point,
-    modes: MODES.map((mode) => {
+    modes: (material === null ? MODES : []).map((mode) => {
       const boundary = sayBoundary(mode, boundaries);
       const backed = authorities(mode, boundaries, setup);
       return {
@@ -93,7 +100,7 @@ export function expectModes(stated: SetupInput | Setup): Expectation {
     map: modeMap(setup, boundaries),
     arcEnergyKjPerMm: arcEnergyOf(setup, point),
     heatInputKjPerMm: heat(setup, point),
-    depositionKgPerH: deposition(setup),
+    depositionKgPerH: material === null ? deposition(setup) : null,
     notes: textsOf(remarks),
     noteMessages: messagesOf(remarks),
     cautions: BEFORE_YOU_CHANGE,

@@ -77,6 +77,18 @@ describe('arc-transfer expect', () => {
     expect(en.stdout).toMatch(/Heat input 1\.\d+–1\.\d+ kJ\/mm, with thermal efficiency 0\.8/u);
   });
 
+  // A silicon-bronze wire data sheet: 0.045 in, 195–215 A, 26–28 V, 280–310 in/min.
+  it('knows wires of which no recording is judged', async () => {
+    const args = ['--expect', 'spray', '--wire', '0.045in', '--gas', 'argon', '--units', 'inch'];
+    const bronze = await runCli(['expect', ...args, '--wire-material', 'ERCuSi-A']);
+    const [, feed, amps] = /(\d+) in\/min, about (\d+) A/u.exec(bronze.stdout)!.map(Number);
+    expect(amps).toBeGreaterThan(185);
+    expect(amps).toBeLessThan(226);
+    expect(feed).toBeGreaterThan(260);
+    expect(feed).toBeLessThan(330);
+    expect(bronze.stdout).toContain('no recording of it is judged');
+  });
+
   it('takes the set-up from a file, the command line winning over it', async () => {
     const stated = JSON.stringify({ wireDiameter: '1.2mm', gas: 'CO2', setVoltage: 24 });
     const file = join(scratch({ 'cell.json': stated }), 'cell.json');

@@ -93,6 +93,8 @@ export const COACH: CatalogueOf<CoachParams> = {
     published
       ? 'The currents lie within published windows of this wire and gas.'
       : 'No published window is held for just this wire and gas: the currents are worked out.',
+  'map-only-wire': () =>
+    'Of this wire a few published rows are held, and no recording of it is judged; for metal-cored wire they part by 5 V.',
   'state-wire-and-gas': () => 'State wire diameter and gas: without them no settings can be named.',
   'inside-procedure': () => 'Only as far as your qualified procedure allows it.',
 };

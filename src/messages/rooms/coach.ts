@@ -57,6 +57,7 @@ export interface CoachParams {
   };
   'keep-stick-out': { stickOutMm: Span };
   'windows-published': { published: boolean };
+  'map-only-wire': Nothing;
   'state-wire-and-gas': Nothing;
   'inside-procedure': Nothing;
 }

@@ -9,7 +9,7 @@ import { OUTCOME_OF_MODE } from './outcomes.js';
 import { type Refusal, refuse } from './refusal.js';
 import { likely } from './spread.js';
 import { reachableAmps, voltsFor } from './windows.js';
-import { solidTwin } from './wires-of-map.js';
+import { BRONZE_FEED_ROWS, METAL_CORED_FEED_ROWS, solidTwin } from './wires-of-map.js';
 
 /** One setting that gives a mode. */
 export interface Setting {
@@ -82,13 +82,31 @@ export function howToReach(
 /** Currents of the published windows of a mode for just this wire and gas; null where none is held. */
 function publishedAmps({ wire }: ProcessMap, mode: Mode): Range | null {
   const twin = solidTwin(wire.material);
-  if (twin === null) return null;
+  if (twin === null || wire.material === 'metal-cored') return sheetAmps(wire, mode);
   const rows = bandsFor({ wireMaterial: twin, wireDiameterMm: wire.diameterMm, gas: wire.gas })
     .filter((row) => row.mode === mode && row.whole && row.currentA !== null)
     .filter(({ diameterMm }) => diameterMm !== null && diameterMm.max - diameterMm.min < 0.15)
     .map((row) => row.currentA!);
   if (rows.length === 0) return null;
   return range(Math.min(...rows.map((one) => one.min)), Math.max(...rows.map((one) => one.max)));
+}
+
+/** Volts from which a row of a wire's data sheet is meant for spray; own choice. */
+const SHEET_SPRAY_V = 20;
+
+/** Currents of a data sheet's rows for this size, with 5 % to each side; spray alone is held for bronze. */
+function sheetAmps({ material, diameterMm }: ProcessMap['wire'], mode: Mode): Range | null {
+  const rows = material === 'metal-cored' ? METAL_CORED_FEED_ROWS : BRONZE_FEED_ROWS;
+  const amps = rows
+    .filter(
+      (row) => diameterMm !== null && Math.abs(row.diameterMm - diameterMm) < 0.06 * diameterMm,
+    )
+    .filter(({ voltageV: [low] }) =>
+      mode === 'spray' ? low >= SHEET_SPRAY_V : low < SHEET_SPRAY_V,
+    )
+    .map((row) => row.currentA);
+  if (amps.length === 0 || mode === 'globular') return null;
+  return range(0.95 * Math.min(...amps), 1.05 * Math.max(...amps));
 }
 
 /** The part of the reach that is published for the mode, or at least usual for the wire. */
@@ -99,6 +117,8 @@ function narrowed(reach: Range, window: Range | null, diameterMm: number): Range
     const min = Math.max(reach.min, limit.min);
     const max = Math.min(reach.max, limit.max, usual?.max ?? Number.POSITIVE_INFINITY);
     if (min < max) return range(min, max);
+    // The sheet ends where the map only begins to be sure: a little above its end, no further.
+    if (limit === window) return range(reach.min, reach.min * 1.05);
   }
   return range(reach.min, Math.min(reach.max, reach.min * 1.2));
 }

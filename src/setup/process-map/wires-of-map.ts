@@ -1,4 +1,5 @@
 import type { Certainty, Sourced } from '../sourced.js';
+import { readWireClass } from '../wire-classification.js';
 import type { WireMaterial } from '../wire-words.js';
 
 /** Wires the map has rows for; the last two are known here only, no recording of them is judged. */
@@ -10,6 +11,15 @@ export const MAP_MATERIALS = [
   'metal-cored',
 ] as const;
 export type MapMaterial = (typeof MAP_MATERIALS)[number];
+
+/** Wires that `expect` knows and no recording is judged of, by word or classification; null for all others. */
+export function mapOnlyMaterial(raw: string): 'silicon-bronze' | 'metal-cored' | null {
+  const text = raw.trim();
+  if (/^silicon[ -]?bronze$/iu.test(text)) return 'silicon-bronze';
+  if (/^metal[ -]?cored?( wire)?$/iu.test(text)) return 'metal-cored';
+  const material = readWireClass(text)?.material;
+  return material === 'silicon-bronze' || material === 'metal-cored' ? material : null;
+}
 
 /** The material whose transition rows and gas rules a wire follows. */
 export function solidTwin(material: MapMaterial): WireMaterial | null {

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import { addLanguageFlags, localeOf, readLanguage } from '../../terminal/flags/language-flags.js';
-import { addSetupFlags, readSetup } from '../../terminal/flags/setup-flags.js';
+import { addSetupFlags, readRawSetup } from '../../terminal/flags/setup-flags.js';
 import { writeOut } from '../../terminal/output.js';
 
 const EXAMPLES = `Examples
@@ -25,9 +25,12 @@ export function registerExpect(program: Command): void {
   addLanguageFlags(command);
   addSetupFlags(command);
   command.action(async (options: Record<string, unknown>) => {
-    const { expectModes } = await import('../../../setup/index.js');
-    const setup = await readSetup(options);
-    const expectation = expectModes(setup);
+    const { expectModes, parseSetup, processMaps } = await import('../../../setup/index.js');
+    const { wireMaterial, ...rest } = options;
+    const word = typeof wireMaterial === 'string' ? wireMaterial : '';
+    const material = processMaps.mapOnlyMaterial(word);
+    const setup = parseSetup(await readRawSetup(material === null ? options : rest));
+    const expectation = expectModes(setup, material);
     if (options['json'] === true) {
       await writeOut(`${JSON.stringify({ setup, ...expectation }, null, 2)}\n`);
       return;
@@ -35,6 +38,6 @@ export function registerExpect(program: Command): void {
     const { expectationText } = await import('../expect/text.js');
     const { lookOf } = await import('../../terminal/look.js');
     const said = readLanguage(options, localeOf(process.env));
-    await writeOut(expectationText(expectation, setup, lookOf(process.stdout), said));
+    await writeOut(expectationText(expectation, setup, lookOf(process.stdout), said, material));
   });
 }

@@ -1,5 +1,5 @@
 import { inUnitsIn, type Message, retell } from '../../../messages/index.js';
-import type { Expectation, Setup } from '../../../setup/index.js';
+import type { Expectation, processMaps, Setup } from '../../../setup/index.js';
 import type { Said } from '../../terminal/flags/language-flags.js';
 import { type Look, wrap } from '../../view/index.js';
 import { mapLines } from './map.js';
@@ -15,6 +15,7 @@ export function expectationText(
   setup: Setup,
   look: Look,
   said: Said,
+  material: processMaps.MapMaterial | null = null,
 ): string {
   const tell: Tell = (text, message) =>
     (message == null ? null : retell(message, said.language)) ?? text;
@@ -25,7 +26,7 @@ export function expectationText(
   return `${[
     ...likely(expectation, look, tell),
     ...wanted(expectation, setup, look, tell),
-    ...mapLines(setup, look, said),
+    ...mapLines(setup, look, said, material),
     bold('What it rests on'),
     ...wrap(
       `Voltage: ${from(point.voltageFrom, point.voltageFromMessage, 'not stated')}`,

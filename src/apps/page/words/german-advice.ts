@@ -1,7 +1,5 @@
-import type { Sentence } from './german-sentences.js';
-
 /** The way to the wanted mode. */
-export const ADVICE_SENTENCES: readonly Sentence[] = [
+export const ADVICE_SENTENCES: readonly (readonly [RegExp, string])[] = [
   [
     /^Too cold for (\S+): (\S+) to (\S+ V) up at this feed \((.+)\)\.$/,
     'Zu kalt für $1: bei diesem Vorschub $2 bis $3 höher ($4).',
