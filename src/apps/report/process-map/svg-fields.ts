@@ -60,7 +60,8 @@ export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): strin
       const spots = map.voltsV.flatMap((v, row) =>
         map.currentA.flatMap((a, column) => {
           const cell = map.cells[row]![column]!;
-          return cell.outcome === outcome && cell.second === null ? [{ v, a, row, column }] : [];
+          const free = cell.outcome === outcome && cell.second === null && !nearPoint(map, v, a);
+          return free ? [{ v, a, row, column }] : [];
         }),
       );
       if (spots.length < map.cells.flat().length * 0.012) return '';
@@ -71,6 +72,14 @@ export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): strin
       });
     })
     .join('');
+}
+
+/** Names keep off the setting and the measured place. */
+function nearPoint({ point, measured, currentA }: MapPicture, v: number, a: number): boolean {
+  const span = currentA.at(-1)! - currentA[0]!;
+  return [point?.at, measured].some(
+    (one) => one && Math.abs(one.currentA - a) < 0.14 * span && Math.abs(one.voltageV - v) < 1.6,
+  );
 }
 
 /** The spot with most room around it: the name has to fit. */

@@ -51,14 +51,15 @@ export function mapChart(
       height: BOX.bottom - BOX.top,
     }),
   );
-  const inside = el('g', { 'clip-path': `url(#${clip})` }, fields(map, id, x, y) + marks);
+  const clipped = (content: string): string => el('g', { 'clip-path': `url(#${clip})` }, content);
   return picture(
     SIZE,
     { id, title: words.title, description: words.description },
     el('defs', {}, mapPatterns(id) + clipPath) +
-      inside +
+      clipped(fields(map, id, x, y)) +
       svg +
       names(map, x, y, words) +
+      clipped(marks) +
       feeds(map, x, feed, words) +
       key(map, words),
   );
