@@ -27,6 +27,5 @@ export const ENGLISH_PICTURES: PictureWords = {
   shape: SHAPE,
   place: PLACE,
   map: ENGLISH_MAP,
-  feed: { unit: 'm/min', factor: 1, digits: 1 },
   reasons: REASONS,
 };

@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES, type Mode } from '../../core/index.js';
+import { MODES, type Mode, unitOf } from '../../core/index.js';
 import { intervalsChart } from './charts/intervals-chart.js';
 import { placeChart } from './charts/place-chart.js';
 import { planeChart } from './charts/plane-chart.js';
@@ -41,8 +41,9 @@ export const FIGURES: readonly FigureKind[] = [
   },
   {
     name: 'map',
-    draw: ({ placement }, id, words) =>
-      placement?.map && mapChart(placement.map, id, words.numbers, words.feed, words.map),
+    draw: ({ placement, units }, id, words) =>
+      placement?.map &&
+      mapChart(placement.map, id, words.numbers, unitOf('feed', units ?? 'metric'), words.map),
   },
   {
     name: 'place',

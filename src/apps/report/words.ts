@@ -1,6 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
 import type { Mode } from '../../core/index.js';
-import type { FeedScale, MapWords } from '../view/index.js';
+import type { MapWords } from '../view/index.js';
 import type { FigureName } from './figure-names.js';
 import type { PlaceWords, ReasonWords, ShapeWords, TimeWords } from './words-of-parts.js';
 
@@ -42,8 +42,7 @@ export interface PictureWords {
   time: TimeWords;
   shape: ShapeWords;
   place: PlaceWords;
-  /** Words of the process map, and how the wire feed is written under it. */
+  /** Words of the process map. */
   map: MapWords;
-  feed: FeedScale;
   reasons: ReasonWords;
 }

@@ -1,6 +1,5 @@
 import type { Result } from '../../../analysis/result/index.js';
-import { crossCheckIn } from '../../../setup/check/index.js';
-import { heatWith, type Said } from '../../terminal/flags/language-flags.js';
+import { heatWith, inWords, type Said } from '../../terminal/flags/language-flags.js';
 import type { Sink } from '../../terminal/sink.js';
 import {
   type CsvFlavour,
@@ -57,7 +56,7 @@ function textWriter(sink: Sink, options: TextOptions): Writer {
     result: async (one) => {
       if (several) for (const text of cautionsOf(one)) cautions.add(text);
       const brief = several && !explain;
-      const text = terminalText(inWordsOf(one, said), {
+      const text = terminalText(inWords(one, said), {
         ...look,
         ...(said === undefined ? {} : { language: said.language, heatWith: heatWith(said) }),
         explain,
@@ -73,10 +72,4 @@ function textWriter(sink: Sink, options: TextOptions): Writer {
       if (lines.length > 0) await sink.write(`\n${lines.join('\n')}\n`);
     },
   };
-}
-
-/** The comparison with the set-up in the words and units asked for. */
-function inWordsOf(result: Result, said: Said | undefined): Result {
-  if (said === undefined || !result.crossCheck) return result;
-  return { ...result, crossCheck: crossCheckIn(result.crossCheck, said.language) };
 }

@@ -54,6 +54,5 @@ export const GERMAN_PICTURES: PictureWords = {
   shape: SHAPE,
   place: PLACE,
   map: GERMAN_MAP,
-  feed: { unit: 'm/min', factor: 1, digits: 1 },
   reasons: REASONS,
 };

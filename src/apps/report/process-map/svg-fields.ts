@@ -54,6 +54,7 @@ const keyOf = (cell: MapPicture['cells'][number][number]): string =>
 
 /** The name of each field, in the middle of its clearest part; too small a field has none. */
 export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): string {
+  const edges = edgesOf(map);
   const outcomes = [...new Set(map.cells.flat().map((cell) => cell.outcome))];
   return outcomes
     .map((outcome) => {
@@ -65,7 +66,11 @@ export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): strin
         }),
       );
       if (spots.length < map.cells.flat().length * 0.012) return '';
-      const best = widest(map, outcome, spots);
+      const half = words.outcome[outcome].length * 3.6;
+      const fits = spots.filter(
+        ({ a }) => x(a) - half > x(edges.leastA) && x(a) + half < x(edges.mostA),
+      );
+      const best = widest(map, outcome, fits.length > 0 ? fits : spots);
       return text(x(best.a), y(best.v) + 4, words.outcome[outcome], {
         class: 'zone-name map-name',
         'text-anchor': 'middle',

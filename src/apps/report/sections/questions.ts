@@ -1,4 +1,5 @@
 import type { Result } from '../../../analysis/result/index.js';
+import { rangeWithUnit, type UnitSystem } from '../../../core/index.js';
 import { percent } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
 
@@ -67,7 +68,10 @@ function notStated(words: string): string {
 }
 
 /** What to change, then what to check next, likeliest first, each with what speaks for and against it; and the cautions. */
-export function actionSection({ crossCheck, cautions }: Result): string {
+export function actionSection(
+  { crossCheck, cautions }: Result,
+  units: UnitSystem = 'metric',
+): string {
   const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank);
   const checks = ranked
     .map(
@@ -82,6 +86,7 @@ export function actionSection({ crossCheck, cautions }: Result): string {
       : `<h2>What do I change?</h2>${advice.map((one) => `<p>${escapeHtml(one)}</p>`).join('')}`;
   const head =
     change +
+    energy(crossCheck?.heatInput, units) +
     (checks === '' ? '' : `<h2>What do I check next?</h2><ol class="checks">${checks}</ol>`);
   const warn =
     cautions.length === 0
@@ -93,4 +98,11 @@ export function actionSection({ crossCheck, cautions }: Result): string {
 function evidence(title: string, points: readonly string[]): string {
   if (points.length === 0) return '';
   return `<div class="because">${title}: ${escapeHtml(points.join('; '))}.</div>`;
+}
+
+/** Energy along the seam, both ways of counting. */
+function energy(heat: NonNullable<Result['crossCheck']>['heatInput'], units: UnitSystem): string {
+  if (heat === undefined) return '';
+  const shown = (one: { min: number; max: number }): string => rangeWithUnit(one, 'energy', units);
+  return `<p>Heat input ${shown(heat.arcEnergyKjPerMm)} without thermal efficiency (AWS, ASME), ${shown(heat.heatInputKjPerMm)} with thermal efficiency 0.8 (EN 1011-1).</p>`;
 }

@@ -1,4 +1,5 @@
 import { type Command, Option } from 'commander';
+import type { Result } from '../../../analysis/result/index.js';
 import { systemOfLocale, UNIT_SYSTEMS, type UnitSystem } from '../../../core/index.js';
 import {
   ENGLISH,
@@ -7,6 +8,7 @@ import {
   withTerms,
   withUnits,
 } from '../../../messages/index.js';
+import { crossCheckIn } from '../../../setup/check/index.js';
 
 /** Codes by whether their heat input holds the thermal efficiency of the process. */
 export const HEAT_CODES = ['aws', 'asme', 'en', 'iso'] as const;
@@ -61,6 +63,12 @@ export function readLanguage(
 export function heatWith({ code }: Said): 'efficiency' | 'no-efficiency' | 'both' {
   if (code === null) return 'both';
   return code === 'aws' || code === 'asme' ? 'no-efficiency' : 'efficiency';
+}
+
+/** The comparison with the set-up in the words and units asked for. */
+export function inWords(result: Result, said: Said | undefined): Result {
+  if (said === undefined || !result.crossCheck) return result;
+  return { ...result, crossCheck: crossCheckIn(result.crossCheck, said.language) };
 }
 
 /** The locale of the process, as POSIX ranks its variables. */
