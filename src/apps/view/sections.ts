@@ -58,6 +58,8 @@ export function crossCheckLines(result: Result, look: SaidLook, most: number): s
   if (crossCheck.plateNote !== undefined)
     lines.push(...wrap(plain(crossCheck.plateNote), look.width, 4));
   lines.push(...heatLines(crossCheck, look));
+  if (crossCheck.heatNote !== undefined)
+    lines.push(...wrap(plain(crossCheck.heatNote), look.width, 4));
   const advice = crossCheck.advice ?? [];
   if (advice.length > 0) {
     lines.push('', look.paint.bold('What to change'));

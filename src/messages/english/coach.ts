@@ -93,6 +93,10 @@ export const COACH: CatalogueOf<CoachParams> = {
     published
       ? 'The currents lie within published windows of this wire and gas.'
       : 'No published window is held for just this wire and gas: the currents are worked out.',
+  'heat-input-lacks': ({ volts, amps }, write) =>
+    `Travel speed is stated; for the heat input ${write.and([volts ? 'volts' : '', amps ? 'amperes' : ''].filter((one) => one !== ''))} are missing.`,
+  'plate-changes-nothing': () =>
+    'Plate thickness is stated; it changes nothing here, since it counts for short-circuit on thick plate alone.',
   'map-only-wire': () =>
     'Of this wire a few published rows are held, and no recording of it is judged; for metal-cored wire they part by 5 V.',
   'state-wire-and-gas': () => 'State wire diameter and gas: without them no settings can be named.',

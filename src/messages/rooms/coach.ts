@@ -58,6 +58,8 @@ export interface CoachParams {
   'keep-stick-out': { stickOutMm: Span };
   'windows-published': { published: boolean };
   'map-only-wire': Nothing;
+  'heat-input-lacks': { volts: boolean; amps: boolean };
+  'plate-changes-nothing': Nothing;
   'state-wire-and-gas': Nothing;
   'inside-procedure': Nothing;
 }

@@ -41,6 +41,7 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
   const advice = adviceFor(c, explanations[0]?.id);
   const plate = plateNote(c);
   const energy = arcEnergyOf(c.setup, c.point);
+  const lacks = heatLacks(c);
   const qualification =
     intended?.answer === 'disagrees' && seen !== null && wanted !== null
       ? sayQualification(seen, wanted)
@@ -68,6 +69,7 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
             heatInputKjPerMm: { min: heatInput(energy.min), max: heatInput(energy.max) },
           },
         }),
+    ...(lacks === null ? {} : { heatNote: lacks.text, heatNoteMessage: said(lacks) }),
     ...(plate === null ? {} : { plateNote: plate.text, plateNoteMessage: said(plate) }),
     process: { seen: name(seen), intended: name(wanted) },
     qualification: textsOf(qualification),
@@ -102,12 +104,19 @@ function adviceFor({ expected, setup, seen }: Context, first: string | undefined
   return sayAdvice(advice, setup);
 }
 
+function heatLacks({ setup, point }: Context): Made | null {
+  const [volts, amps] = [point.voltageV === null, point.currentA === null];
+  if (setup.travelSpeedMmPerMin === null || (!volts && !amps)) return null;
+  return message('heat-input-lacks', { volts, amps });
+}
+
 /** Above this short-circuit is taught to risk lack of fusion, mm (common practice, no source). */
 const THICK_PLATE_MM = 6.4;
 
 function plateNote({ setup, modes }: Context): Made | null {
   const shorts = modes.includes('short-circuit') || setup.expectedMode === 'short-circuit';
-  if (setup.plateMm === null || setup.plateMm <= THICK_PLATE_MM || !shorts) return null;
+  if (setup.plateMm === null) return null;
+  if (setup.plateMm <= THICK_PLATE_MM || !shorts) return message('plate-changes-nothing');
   return message('plate-thick-for-short-circuit');
 }
 

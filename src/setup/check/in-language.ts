@@ -24,6 +24,9 @@ export function crossCheckIn(check: CrossCheck, language: Language): CrossCheck 
       check: tell(one.check, one.checkMessage),
     })),
     ...(check.advice === undefined ? {} : { advice: list(check.advice, check.adviceMessages) }),
+    ...(check.heatNote === undefined
+      ? {}
+      : { heatNote: tell(check.heatNote, check.heatNoteMessage) }),
     ...(check.plateNote === undefined
       ? {}
       : { plateNote: tell(check.plateNote, check.plateNoteMessage) }),

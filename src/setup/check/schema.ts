@@ -58,6 +58,9 @@ export const crossCheckSchema = z.object({
       heatInputKjPerMm: z.object({ min: z.number(), max: z.number() }),
     })
     .optional(),
+  /** Why no heat input could be given although a travel speed was stated. */
+  heatNote: z.string().optional(),
+  heatNoteMessage: messageSchema.optional(),
   /** What the plate stated says of the mode seen or wanted. */
   plateNote: z.string().optional(),
   plateNoteMessage: messageSchema.optional(),

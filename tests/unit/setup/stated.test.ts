@@ -125,12 +125,15 @@ describe('travel speed and plate are not ignored', () => {
     expect(heatInput!.arcEnergyKjPerMm.min).toBeLessThan(1.536);
     expect(heatInput!.arcEnergyKjPerMm.max).toBeGreaterThan(1.536);
     expect(heatInput!.heatInputKjPerMm.max / heatInput!.arcEnergyKjPerMm.max).toBeCloseTo(0.8, 9);
-    expect(check(STEEL, ['globular']).heatInput).toBeUndefined();
+    const lacking = check({ ...STEEL, travelSpeed: '150mm/min' }, ['globular']);
+    expect(lacking.heatInput).toBeUndefined();
+    expect(lacking.heatNote).toContain('volts and amperes are missing');
   });
 
   it('warns of short-circuit on thick plate', () => {
     const { plateNote } = check({ ...STEEL, plate: '12mm' }, ['short-circuit']);
     expect(plateNote).toContain('lack of fusion');
-    expect(check({ ...STEEL, plate: '12mm' }, ['spray']).plateNote).toBeUndefined();
+    expect(check({ ...STEEL, plate: '12mm' }, ['spray']).plateNote).toContain('changes nothing');
+    expect(check(STEEL, ['spray']).plateNote).toBeUndefined();
   });
 });

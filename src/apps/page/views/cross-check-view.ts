@@ -1,12 +1,20 @@
 import { type ComponentChild, h } from 'preact';
 import type { Result } from '../../../analysis/result/index.js';
+import { ENGLISH, withUnits } from '../../../messages/index.js';
+import { crossCheckIn } from '../../../setup/check/index.js';
 import { said } from './localized.js';
 import type { View } from './view.js';
+
+/** The comparison in the units of the page. */
+function inUnits({ state }: View, check: Result['crossCheck']): Result['crossCheck'] {
+  return check && crossCheckIn(check, withUnits(ENGLISH, state.units));
+}
 
 const KINDS = { agrees: 'good', disagrees: 'bad', 'cannot-tell': 'doubt' } as const;
 
 /** What was stated about the machine against what was heard. */
-export function againstView(view: View, { crossCheck, status }: Result): ComponentChild {
+export function againstView(view: View, { crossCheck: stated, status }: Result): ComponentChild {
+  const crossCheck = inUnits(view, stated);
   const { page, result: words } = view.state.words;
   if (status === 'failed') return null;
   const part = (title: string, one: { answer: keyof typeof KINDS; text: string }): ComponentChild =>
@@ -24,7 +32,8 @@ export function againstView(view: View, { crossCheck, status }: Result): Compone
 }
 
 /** What to change for the wanted mode, and what to check next, likeliest first. */
-export function nextView(view: View, { crossCheck }: Result): ComponentChild {
+export function nextView(view: View, { crossCheck: stated }: Result): ComponentChild {
+  const crossCheck = inUnits(view, stated);
   const { page, result: words } = view.state.words;
   const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank).slice(0, 3);
   const advice = crossCheck?.advice ?? [];

@@ -16,6 +16,8 @@ const PAGE: PageWords = {
     about: 'Hinweise',
   },
   languageLabel: 'Sprache',
+  unitsLabel: 'Einheiten',
+  units: { metric: 'mm, m/min', inch: 'Zoll, in/min' },
   safetyTitle: 'Vor der Aufnahme',
   safety: [
     'Das Telefon auf ein Stativ stellen, weg von Spritzern und Blendung.',
