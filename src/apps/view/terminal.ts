@@ -48,7 +48,8 @@ export function terminalText(result: Result, options: TerminalOptions): string {
 /** What must be said with this result: the cautions of the advice where advice is given, else its own. */
 export function cautionsOf(result: Result): readonly string[] {
   const advice = result.crossCheck;
-  if (advice && advice.explanations.length > 0 && advice.cautions) return advice.cautions;
+  const given = advice && (advice.explanations.length > 0 || (advice.advice ?? []).length > 0);
+  if (given && advice.cautions) return advice.cautions;
   return result.cautions;
 }
 

@@ -1,6 +1,6 @@
 import type { Result } from '../../../analysis/result/index.js';
 import { rangeWithUnit, type UnitSystem } from '../../../core/index.js';
-import { percent } from '../../view/index.js';
+import { cautionsOf, percent } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
 
 type CrossCheck = NonNullable<Result['crossCheck']>;
@@ -68,10 +68,9 @@ function notStated(words: string): string {
 }
 
 /** What to change, then what to check next, likeliest first, each with what speaks for and against it; and the cautions. */
-export function actionSection(
-  { crossCheck, cautions }: Result,
-  units: UnitSystem = 'metric',
-): string {
+export function actionSection(result: Result, units: UnitSystem = 'metric'): string {
+  const { crossCheck } = result;
+  const cautions = cautionsOf(result);
   const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank);
   const checks = ranked
     .map(
@@ -97,7 +96,7 @@ export function actionSection(
 
 function evidence(title: string, points: readonly string[]): string {
   if (points.length === 0) return '';
-  return `<div class="because">${title}: ${escapeHtml(points.join('; '))}.</div>`;
+  return `<div class="because">${title}: ${escapeHtml(points.map(sentence).join(' '))}</div>`;
 }
 
 /** Energy along the seam, both ways of counting. */
@@ -106,3 +105,6 @@ function energy(heat: NonNullable<Result['crossCheck']>['heatInput'], units: Uni
   const shown = (one: { min: number; max: number }): string => rangeWithUnit(one, 'energy', units);
   return `<p>Heat input ${shown(heat.arcEnergyKjPerMm)} without thermal efficiency (AWS, ASME), ${shown(heat.heatInputKjPerMm)} with thermal efficiency 0.8 (EN 1011-1).</p>`;
 }
+
+/** With its full stop, where it has none. */
+const sentence = (point: string): string => (/[.!?]$/u.test(point) ? point : `${point}.`);
