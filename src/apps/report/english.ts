@@ -1,4 +1,4 @@
-import { figure, MODE_WORDS, percent, sayTime } from '../view/index.js';
+import { ENGLISH_MAP, figure, MODE_WORDS, percent, sayTime } from '../view/index.js';
 import { PLACE, REASONS, SHAPE, TIME, to } from './english-parts.js';
 import type { PictureWords } from './words.js';
 
@@ -13,6 +13,7 @@ export const ENGLISH_PICTURES: PictureWords = {
   reason: ({ text }) => ({ text, lang: 'en' }),
   titles: {
     time: 'The run over time',
+    map: ENGLISH_MAP.title,
     place: 'Where this run sits',
     reasons: 'What spoke for and against',
     levels: 'How long the voltage stood where',
@@ -25,5 +26,6 @@ export const ENGLISH_PICTURES: PictureWords = {
   time: TIME,
   shape: SHAPE,
   place: PLACE,
+  map: ENGLISH_MAP,
   reasons: REASONS,
 };

@@ -1,6 +1,7 @@
 /** Names of the pictures, as on the command line. */
 export type FigureName =
   | 'time'
+  | 'map'
   | 'place'
   | 'reasons'
   | 'levels'

@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES, type Mode } from '../../core/index.js';
+import { MODES, type Mode, unitOf } from '../../core/index.js';
 import { intervalsChart } from './charts/intervals-chart.js';
 import { placeChart } from './charts/place-chart.js';
 import { planeChart } from './charts/plane-chart.js';
@@ -8,6 +8,7 @@ import { averageShortChart, levelsChart } from './charts/shape-charts.js';
 import { spectrumChart } from './charts/spectrum-chart.js';
 import { timeFigure } from './charts/time-figure.js';
 import type { FigureName } from './figure-names.js';
+import { mapChart } from './process-map/svg-map.js';
 import type { RunView } from './run-view.js';
 import { spectrogramPicture } from './spectrogram-picture.js';
 import type { PictureWords } from './words.js';
@@ -37,6 +38,12 @@ export const FIGURES: readonly FigureKind[] = [
         },
       );
     },
+  },
+  {
+    name: 'map',
+    draw: ({ placement, units }, id, words) =>
+      placement?.map &&
+      mapChart(placement.map, id, words.numbers, unitOf('feed', units ?? 'metric'), words.map),
   },
   {
     name: 'place',

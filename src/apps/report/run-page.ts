@@ -29,7 +29,7 @@ export function runPage(run: RunView, script: string, up?: string): string {
   const sections = [
     verdictSection(result),
     questionCards(result),
-    actionSection(result),
+    actionSection(result, run.units),
     timeSection(run, ENGLISH_PICTURES),
     shapeSection(run, ENGLISH_PICTURES),
     placeSection(run, ENGLISH_PICTURES),

@@ -63,7 +63,7 @@ export interface ReadoutWords {
 export interface ShapeWords {
   heading: string;
   /** Why a picture is worth a look, in a line below it. */
-  captions: Record<Exclude<FigureName, 'time' | 'place' | 'reasons'>, string>;
+  captions: Record<Exclude<FigureName, 'time' | 'map' | 'place' | 'reasons'>, string>;
   asNumbers: string;
   levelHeads: readonly [volts: string, inShorts: string, inArc: string];
   intervalHeads: readonly [milliseconds: string, count: string, share: string];

@@ -1,5 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
 import type { Mode } from '../../core/index.js';
+import type { MapWords } from '../view/index.js';
 import type { FigureName } from './figure-names.js';
 import type { PlaceWords, ReasonWords, ShapeWords, TimeWords } from './words-of-parts.js';
 
@@ -41,5 +42,7 @@ export interface PictureWords {
   time: TimeWords;
   shape: ShapeWords;
   place: PlaceWords;
+  /** Words of the process map. */
+  map: MapWords;
   reasons: ReasonWords;
 }

@@ -1,4 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
+import { ENGLISH, inUnitsIn, type Language } from '../../messages/index.js';
 import { type Look, wrap } from './layout.js';
 import { MODE_WORDS, percent, plain } from './words.js';
 
@@ -36,8 +37,14 @@ export function noteLines(result: Result, look: Look): string[] {
   ];
 }
 
+/** A look with the language of sentences and the way heat input is counted. */
+export interface SaidLook extends Look {
+  language?: Language;
+  heatWith?: 'efficiency' | 'no-efficiency' | 'both';
+}
+
 /** The stated set-up against the verdict, and what to check next, the `most` likely first. */
-export function crossCheckLines(result: Result, look: Look, most: number): string[] {
+export function crossCheckLines(result: Result, look: SaidLook, most: number): string[] {
   const { crossCheck } = result;
   if (!crossCheck) return [];
   const lines = [
@@ -48,6 +55,16 @@ export function crossCheckLines(result: Result, look: Look, most: number): strin
   for (const text of crossCheck.qualification ?? []) {
     lines.push(...wrap(plain(text), look.width, 4));
   }
+  if (crossCheck.plateNote !== undefined)
+    lines.push(...wrap(plain(crossCheck.plateNote), look.width, 4));
+  lines.push(...heatLines(crossCheck, look));
+  if (crossCheck.heatNote !== undefined)
+    lines.push(...wrap(plain(crossCheck.heatNote), look.width, 4));
+  const advice = crossCheck.advice ?? [];
+  if (advice.length > 0) {
+    lines.push('', look.paint.bold('What to change'));
+    for (const text of advice) lines.push(...wrap(plain(text), look.width, 2, 2));
+  }
   if (crossCheck.explanations.length === 0) return lines;
   const ranked = [...crossCheck.explanations].sort((a, b) => a.rank - b.rank);
   lines.push('', look.paint.bold('Check next'));
@@ -56,6 +73,25 @@ export function crossCheckLines(result: Result, look: Look, most: number): strin
     lines.push(...wrap(plain(one.text), look.width, 5).map((line) => look.paint.dim(line)));
   }
   return lines;
+}
+
+/** Energy along the seam, as the code that was named counts it, else both ways. */
+function heatLines(
+  { heatInput }: NonNullable<Result['crossCheck']>,
+  { language = ENGLISH, heatWith = 'both', width }: SaidLook,
+): string[] {
+  if (heatInput === undefined) return [];
+  const shown = inUnitsIn(language);
+  const { arcEnergyKjPerMm: without, heatInputKjPerMm: within } = heatInput;
+  const said = [
+    heatWith === 'efficiency'
+      ? null
+      : `${shown(without, 'energy')} without thermal efficiency (AWS, ASME)`,
+    heatWith === 'no-efficiency'
+      ? null
+      : `${shown(within, 'energy')} with thermal efficiency 0.8 (EN 1011-1)`,
+  ].filter((one) => one !== null);
+  return wrap(`Heat input: ${said.join('; ')}.`, width, 4);
 }
 
 function judged(

@@ -1,11 +1,18 @@
 import type { Result } from '../../analysis/result/index.js';
 import { headline, sourceLine } from './headline.js';
 import { type Look, wrap } from './layout.js';
-import { crossCheckLines, explainLines, noteLines, qualityLines, reasonLines } from './sections.js';
+import {
+  crossCheckLines,
+  explainLines,
+  noteLines,
+  qualityLines,
+  reasonLines,
+  type SaidLook,
+} from './sections.js';
 import { type EventRates, timelineBar } from './timeline-bar.js';
 
 /** How much is said: `explain` adds every reason, the settings in force and the steps taken. */
-export interface TerminalOptions extends Look {
+export interface TerminalOptions extends SaidLook {
   explain?: boolean;
   /** For one of several inputs: the two strongest reasons, and counts where lists would stand. */
   brief?: boolean;
@@ -41,7 +48,8 @@ export function terminalText(result: Result, options: TerminalOptions): string {
 /** What must be said with this result: the cautions of the advice where advice is given, else its own. */
 export function cautionsOf(result: Result): readonly string[] {
   const advice = result.crossCheck;
-  if (advice && advice.explanations.length > 0 && advice.cautions) return advice.cautions;
+  const given = advice && (advice.explanations.length > 0 || (advice.advice ?? []).length > 0);
+  if (given && advice.cautions) return advice.cautions;
   return result.cautions;
 }
 

@@ -1,6 +1,7 @@
 import { type Language, language } from '../language.js';
 import { CAUTIONS } from './cautions.js';
 import { CHECKS } from './checks.js';
+import { COACH } from './coach.js';
 import { COMPARE } from './compare.js';
 import { EVIDENCE } from './evidence.js';
 import { EXPECT } from './expect.js';
@@ -46,4 +47,5 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...REFUSALS,
   ...EXPECTED,
   ...REMEDIES,
+  ...COACH,
 });

@@ -1,4 +1,5 @@
 import { parseFailOn } from '../../terminal/flags/fail-on.js';
+import { localeOf, readLanguage } from '../../terminal/flags/language-flags.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -38,7 +39,8 @@ export async function classifyCommand(
   const progress = createProgress(inputs.length);
   const plain = withRates(engine ?? (await engineOf(options)));
   const { ratesOf } = plain;
-  const writer = createWriter(formatOf(options), sink, { look, several, explain, ratesOf });
+  const said = readLanguage(options, localeOf(process.env));
+  const writer = createWriter(formatOf(options), sink, { look, said, several, explain, ratesOf });
   const page = await reportBeside(plain, options, several);
   const common = { engine: page?.engine ?? plain, setup, settings, reading, progress };
   const job = beside ? { ...common, beside } : common;

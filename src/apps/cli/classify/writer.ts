@@ -1,4 +1,5 @@
 import type { Result } from '../../../analysis/result/index.js';
+import { heatWith, inWords, type Said } from '../../terminal/flags/language-flags.js';
 import type { Sink } from '../../terminal/sink.js';
 import {
   type CsvFlavour,
@@ -24,6 +25,8 @@ export interface Writer {
 
 export interface TextOptions {
   look: Look;
+  /** Words and units of the text; English and metric where not given. */
+  said?: Said;
   several: boolean;
   explain: boolean;
   ratesOf?: (result: Result) => EventRates | undefined;
@@ -45,7 +48,7 @@ export function createWriter(format: OutputFormat, sink: Sink, options: TextOpti
 }
 
 function textWriter(sink: Sink, options: TextOptions): Writer {
-  const { look, several, explain, ratesOf } = options;
+  const { look, several, explain, ratesOf, said } = options;
   const cautions = new Set<string>();
   let first = true;
   return {
@@ -53,8 +56,9 @@ function textWriter(sink: Sink, options: TextOptions): Writer {
     result: async (one) => {
       if (several) for (const text of cautionsOf(one)) cautions.add(text);
       const brief = several && !explain;
-      const text = terminalText(one, {
+      const text = terminalText(inWords(one, said), {
         ...look,
+        ...(said === undefined ? {} : { language: said.language, heatWith: heatWith(said) }),
         explain,
         brief,
         cautions: !several,

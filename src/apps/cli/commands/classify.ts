@@ -1,4 +1,5 @@
 import { type Command, Option } from 'commander';
+import { addLanguageFlags } from '../../terminal/flags/language-flags.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
@@ -46,7 +47,7 @@ export function registerClassify(program: Command): void {
     .option('--explain', 'every reason, the settings in force and the steps taken')
     .option(
       '--fail-on <list>',
-      'exit status 1 on disagrees, cannot-tell, unsure, no-arc, mixed or a mode, with commas between',
+      'exit status 1 on disagrees (settings-disagree, wanted-disagrees: one of the two), cannot-tell, unsure, no-arc, mixed or a mode, with commas between',
     );
   addModelFlag(command);
   command
@@ -62,6 +63,7 @@ export function registerClassify(program: Command): void {
       'one clock ran both recorders from the same moment: the delay is also told as a distance',
     );
   addReadingFlags(command);
+  addLanguageFlags(command.optionsGroup('Words and units of the text:'));
   addSetupFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {

@@ -1,5 +1,6 @@
 import { extname } from 'node:path';
 import { ArcError } from '../../../core/index.js';
+import { localeOf, readLanguage } from '../../terminal/flags/language-flags.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -29,7 +30,8 @@ export async function reportCommand(
   const setup = await readSetup(options);
   const inputs = await listInputs(given);
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
-  const collecting = withEvidence(engine ?? (await engineOf(options)));
+  const said = readLanguage(options, localeOf(process.env));
+  const collecting = withEvidence(engine ?? (await engineOf(options)), said);
   const { writer, sink } = await createOutput(collecting, options, several);
   const progress = createProgress(inputs.length);
   const job = { engine: collecting, setup, settings, reading, progress };

@@ -2,15 +2,25 @@ import type { Sentence } from './german-sentences.js';
 
 const PROCEDURE = 'mit der qualifizierten Schweißanweisung vergleichen';
 
+const BY_WHOM = 'feste Messgeräte oder isolierte Leitungen, eine Fachkraft, keine Abdeckung öffnen';
+
 /** What a person can look at. */
 export const CHECK_SENTENCES: readonly Sentence[] = [
   [
-    /^Read the voltage at the feeder and time the wire feed, .+$/,
-    `Die Spannung am Vorschubgerät ablesen, den Drahtvorschub mit der Uhr messen und beides ${PROCEDURE}.`,
+    /^Read the voltage at the feeder while welding \(.+\) and time the wire feed; .+$/,
+    `Während des Schweißens die Spannung am Vorschubgerät ablesen (${BY_WHOM}), den Drahtvorschub mit der Uhr messen und beides ${PROCEDURE}.`,
   ],
   [
-    /^Read the voltage at the feeder while welding, and state it .+$/,
-    'Während des Schweißens die Spannung am Vorschubgerät ablesen und diese angeben, mit dem Ort, an dem sie gilt.',
+    /^Time the wire feed over a measured length, and hold it .+$/,
+    `Den Drahtvorschub über eine gemessene Länge mit der Uhr messen und mit der gemessenen Spannung zusammen ${PROCEDURE}.`,
+  ],
+  [
+    /^Read the voltage at the feeder while welding \(.+\), and state it .+$/,
+    `Während des Schweißens die Spannung am Vorschubgerät ablesen (${BY_WHOM}) und diese angeben, mit dem Ort, an dem sie gilt.`,
+  ],
+  [
+    /^With the power off, measure the wire itself .+$/,
+    'Bei ausgeschalteter Stromquelle den Draht selbst mit dem Messschieber messen und das Schild der Spule lesen.',
   ],
   [
     /^Read the cylinder label or the mixer setting, and measure the flow at the nozzle\.$/,
@@ -37,8 +47,8 @@ export const CHECK_SENTENCES: readonly Sentence[] = [
     'Flaschendruck und Gasmengenmesser, Schlauch, Düse (Spritzer) und Zugluft ansehen; die Raupe von dieser Stelle an auf Poren ansehen.',
   ],
   [
-    /^Measure the volts at the source’s own terminals while welding, .+$/,
-    'Während des Schweißens die Spannung an den Klemmen der Stromquelle messen und nachsehen, ob sie mit konstanter Spannung läuft und alle Netzphasen anliegen.',
+    /^Have the volts at the source’s output read while welding .+$/,
+    `Während des Schweißens die Spannung am Ausgang der Stromquelle ablesen lassen (${BY_WHOM}) und nachsehen, ob sie mit konstanter Spannung läuft und alle Netzphasen anliegen.`,
   ],
   [
     /^Measure the wire between contact tip and work with the power off, .+$/,
@@ -57,8 +67,8 @@ export const CHECK_SENTENCES: readonly Sentence[] = [
     'Die Spannung noch einmal aufzeichnen, mit 10 000 Messwerten je Sekunde oder mehr, am Vorschubgerät, gut zehn Sekunden ruhiges Schweißen.',
   ],
   [
-    /^Run wire for ten seconds with the arc off, .+$/,
-    'Ohne Lichtbogen zehn Sekunden Draht laufen lassen, messen oder wiegen und mit dem angegebenen Vorschub vergleichen; Vorschubrollen, Drahtseele, Stromdüse und Spulenbremse ansehen.',
+    /^Inch wire for ten seconds with the gun clear .+$/,
+    'Zehn Sekunden Draht einfädeln, den Brenner weg von Werkstück und Menschen (der Taster legt Spannung an den Draht), messen oder wiegen und mit dem angegebenen Vorschub vergleichen; Vorschubrollen, Drahtseele, Stromdüse und Spulenbremse ansehen.',
   ],
   [
     /^Take the voltage measured at the feeder, not the dial, .+$/,
@@ -69,8 +79,8 @@ export const CHECK_SENTENCES: readonly Sentence[] = [
     'Den Drahtvorschub über eine gemessene Länge mit der Uhr messen und die Spannung am Vorschubgerät ablesen; durch den Schweißerschutzfilter sehen, ob der Lichtbogen lang ist.',
   ],
   [
-    /^While welding, measure the volts at the source and at the feeder; .+$/,
-    'Während des Schweißens die Spannung an der Stromquelle und am Vorschubgerät messen; nachher, bei ausgeschalteter Stromquelle, warme Verbindungen ertasten. Masseklemme, Leitungsanschlüsse, Brennerkabel und Stromdüse ansehen.',
+    /^Have the volts at the source and at the feeder read while welding .+$/,
+    `Während des Schweißens die Spannung an der Stromquelle und am Vorschubgerät ablesen lassen (${BY_WHOM}). Bei ausgeschalteter Stromquelle Masseklemme, Leitungsanschlüsse, Brennerkabel und Stromdüse ansehen.`,
   ],
   [
     /^With the power off, see which terminal .+$/,

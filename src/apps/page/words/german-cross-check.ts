@@ -1,3 +1,4 @@
+import { ADVICE_SENTENCES } from './german-advice.js';
 import type { Sentence } from './german-sentences.js';
 
 /** The set-up against what was seen, explanations, and what a code makes of a change. */
@@ -42,6 +43,7 @@ export const CROSS_CHECK_SENTENCES: readonly Sentence[] = [
     /^ISO 15614-1: short-circuit qualifies only short-circuit; .+$/,
     'ISO 15614-1: Kurzlichtbogen qualifiziert nur Kurzlichtbogen; Sprüh-, Impuls- oder Übergangslichtbogen qualifiziert diese drei. (ISO 15614-1:2017+A1:2019 §8.5.2.3, aus zweiter Hand.) In der geltenden Ausgabe des eigenen Regelwerks nachsehen.',
   ],
+  ...ADVICE_SENTENCES,
   [/^The settings suit (\S+), not (\S+)\.$/, 'Die Einstellung passt zu $1, nicht zu $2.'],
   [
     /^(\S+) is wanted in a gas that may not carry it\.$/,
@@ -110,6 +112,34 @@ export const CROSS_CHECK_SENTENCES: readonly Sentence[] = [
   [
     /^The arc is long: .+$/,
     'Der Lichtbogen ist lang: Es liegt mehr Spannung an, als der Strom bei diesem Vorschub braucht.',
+  ],
+  [
+    /^Volts and amperes are those of short-circuit: .+$/,
+    'Spannung und Strom sind die eines Kurzlichtbogens: Eine Stromquelle, die jeden Kurzschluss steuert, schlägt so gleichmäßig wie Impulse.',
+  ],
+  [
+    /^A little too cold for spray: .+$/,
+    'Etwas zu kalt für den Sprühlichtbogen: Die Tropfen berühren das Schmelzbad, ehe sie sich vom Draht lösen.',
+  ],
+  [
+    /^Too cold for spray: the current would do, .+$/,
+    'Zu kalt für den Sprühlichtbogen: Der Strom reichte, die Spannung nicht.',
+  ],
+  [
+    /^Too hot for short-circuit at this feed: .+$/,
+    'Zu heiß für den Kurzlichtbogen bei diesem Vorschub: Der Draht erreicht das Schmelzbad nicht mehr.',
+  ],
+  [
+    /^The feed draws more current than the stated wire would, .+$/,
+    'Der Vorschub zieht mehr Strom, als der angegebene Draht zöge, wie es ein dickerer tut.',
+  ],
+  [
+    /^The feed draws less current than the stated wire would, .+$/,
+    'Der Vorschub zieht weniger Strom, als der angegebene Draht zöge, wie es ein dünnerer tut.',
+  ],
+  [
+    /^(\S+ V) were measured and (\S+ V) are set: .+$/,
+    'Gemessen sind $1, eingestellt $2: Kein Verlust erhöht eine Spannung.',
   ],
   [
     /^The wire stubs: .+$/,

@@ -1,4 +1,5 @@
 import type { NumberWords, PictureWords } from '../../report/index.js';
+import { GERMAN_MAP } from './german-map.js';
 import { bis, comma, germanFigure } from './german-numbers.js';
 import { PLACE, REASONS, SHAPE } from './german-picture-parts.js';
 import { TIME } from './german-picture-time.js';
@@ -39,6 +40,7 @@ export const GERMAN_PICTURES: PictureWords = {
   reason: GERMAN_RESULT.reason,
   titles: {
     time: 'Der Versuch im Verlauf',
+    map: GERMAN_MAP.title,
     place: 'Wo dieser Versuch liegt',
     reasons: 'Was dafür und was dagegen sprach',
     levels: 'Wie lange die Spannung wo stand',
@@ -51,5 +53,6 @@ export const GERMAN_PICTURES: PictureWords = {
   time: TIME,
   shape: SHAPE,
   place: PLACE,
+  map: GERMAN_MAP,
   reasons: REASONS,
 };

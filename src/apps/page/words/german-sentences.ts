@@ -53,11 +53,11 @@ const RUN_SENTENCES: readonly Sentence[] = [
   ],
   [
     /^Follow the qualified welding procedure: .+$/,
-    'Der qualifizierten Schweißanweisung folgen: keine Einstellung außerhalb ihrer Grenzen ändern, und fragen, wer dafür verantwortlich ist.',
+    'Der qualifizierten Schweißanweisung folgen: keine Einstellung außerhalb ihrer Grenzen.',
   ],
   [
-    /^Eyes and skin, fume, electric shock, burns, noise: .+$/,
-    'Augen und Haut, Rauch, Stromschlag, Verbrennung, Lärm: sich und andere schützen, bevor nahe am brennenden Lichtbogen gemessen wird; örtliche Vorschriften und die Regeln des Betriebs gehen vor.',
+    /^Wear protection, ventilate; .+$/,
+    'Schutz tragen, lüften; auf Strahlung, Stromschlag und Lärm achten. Örtliche Vorschriften gehen vor.',
   ],
   [
     /^This tool is not an inspection .+$/,
@@ -92,6 +92,11 @@ const WORDS: readonly (readonly [RegExp, string])[] = [
   [/\bgain control\b/g, 'Pegelregelung'],
   [/\bnoise suppression\b/g, 'Rauschunterdrückung'],
   [/\becho cancellation\b/g, 'Echounterdrückung'],
+  [
+    / to be expected at the feeder from the set voltage\b/g,
+    ' am Vorschubgerät, wie die Einstellung sie erwarten lässt',
+  ],
+  [/ \(the trace’s place is not stated\)/g, ' (wo aufgezeichnet, ist nicht angegeben)'],
   [/\bat the feeder\b/g, 'am Vorschubgerät'],
   ...WINDOW_WORDS,
   ...SETUP_WORDS,

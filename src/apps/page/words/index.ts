@@ -2,6 +2,7 @@ import { ENGLISH } from './english.js';
 import { GERMAN } from './german.js';
 import type { Words } from './words.js';
 
+export { chooseUnits, tagOf, unitsOfTag } from './units-of-page.js';
 export type { LocalizedText, PageWords, ResultWords, Words } from './words.js';
 
 /** Every language of the page. A new one is one more file here. */

@@ -1,5 +1,5 @@
 import type { Result } from '../../../analysis/result/index.js';
-import type { Mode } from '../../../core/index.js';
+import type { Mode, UnitSystem } from '../../../core/index.js';
 import type { LocalizedText, PictureWords } from '../../report/index.js';
 import type { Interruption } from '../capture/interruption.js';
 import type { MicrophoneTrouble } from '../capture/microphone.js';
@@ -31,6 +31,9 @@ export interface PageWords {
   offline: string;
   tabs: Record<'record' | 'verdict' | 'runs' | 'files' | 'about', string>;
   languageLabel: string;
+  unitsLabel: string;
+  /** Names of the systems of units. */
+  units: Record<UnitSystem, string>;
   safetyTitle: string;
   safety: readonly string[];
   ready: string;
@@ -76,6 +79,7 @@ export interface PageWords {
   settings: string;
   wanted: string;
   notStated: string;
+  whatToChange: string;
   checkNext: string;
   cautions: string;
   chances: string;

@@ -3,7 +3,7 @@ import { parseSetup } from '../../../setup/index.js';
 import { runPictures } from '../../report/index.js';
 import { type Evidence, placeRun } from '../../view/evidence/index.js';
 import type { Drawn, RawSetup } from '../messages.js';
-import { chooseWords } from '../words/index.js';
+import { chooseWords, tagOf, unitsOfTag } from '../words/index.js';
 
 /** What is drawn, and in which language of the page. */
 export interface ToDraw {
@@ -16,9 +16,10 @@ export interface ToDraw {
 /** The pictures of a judged run. @throws ArcError where the set-up can't be read */
 export function draw({ result, evidence, setup, lang }: ToDraw): Drawn {
   const words = chooseWords(lang, []).pictures;
+  const units = unitsOfTag(lang);
   const placement = placeRun(parseSetup(setup), result);
   return {
-    lang: words.lang,
-    markup: runPictures({ result, evidence, placement, modelCard: {} }, words),
+    lang: tagOf(words.lang, units),
+    markup: runPictures({ result, evidence, placement, modelCard: {}, units }, words),
   };
 }

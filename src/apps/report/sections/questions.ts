@@ -1,5 +1,6 @@
 import type { Result } from '../../../analysis/result/index.js';
-import { percent } from '../../view/index.js';
+import { rangeWithUnit, type UnitSystem } from '../../../core/index.js';
+import { cautionsOf, percent } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
 
 type CrossCheck = NonNullable<Result['crossCheck']>;
@@ -66,8 +67,10 @@ function notStated(words: string): string {
   return `<p class="answer doubt">– Not stated</p><p>${words}</p>`;
 }
 
-/** What to check next, likeliest first, each with what speaks for and against it; and the cautions. */
-export function actionSection({ crossCheck, cautions }: Result): string {
+/** What to change, then what to check next, likeliest first, each with what speaks for and against it; and the cautions. */
+export function actionSection(result: Result, units: UnitSystem = 'metric'): string {
+  const { crossCheck } = result;
+  const cautions = cautionsOf(result);
   const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank);
   const checks = ranked
     .map(
@@ -75,8 +78,15 @@ export function actionSection({ crossCheck, cautions }: Result): string {
         `<li><strong>${escapeHtml(one.check)}</strong><div class="because">${escapeHtml(one.text)}</div>${evidence('Speaks for it', one.evidenceFor)}${evidence('Speaks against it', one.evidenceAgainst)}</li>`,
     )
     .join('\n');
+  const advice = crossCheck?.advice ?? [];
+  const change =
+    advice.length === 0
+      ? ''
+      : `<h2>What do I change?</h2>${advice.map((one) => `<p>${escapeHtml(one)}</p>`).join('')}`;
   const head =
-    checks === '' ? '' : `<h2>What do I check next?</h2><ol class="checks">${checks}</ol>`;
+    change +
+    energy(crossCheck?.heatInput, units) +
+    (checks === '' ? '' : `<h2>What do I check next?</h2><ol class="checks">${checks}</ol>`);
   const warn =
     cautions.length === 0
       ? ''
@@ -86,5 +96,15 @@ export function actionSection({ crossCheck, cautions }: Result): string {
 
 function evidence(title: string, points: readonly string[]): string {
   if (points.length === 0) return '';
-  return `<div class="because">${title}: ${escapeHtml(points.join('; '))}.</div>`;
+  return `<div class="because">${title}: ${escapeHtml(points.map(sentence).join(' '))}</div>`;
 }
+
+/** Energy along the seam, both ways of counting. */
+function energy(heat: NonNullable<Result['crossCheck']>['heatInput'], units: UnitSystem): string {
+  if (heat === undefined) return '';
+  const shown = (one: { min: number; max: number }): string => rangeWithUnit(one, 'energy', units);
+  return `<p>Heat input ${shown(heat.arcEnergyKjPerMm)} without thermal efficiency (AWS, ASME), ${shown(heat.heatInputKjPerMm)} with thermal efficiency 0.8 (EN 1011-1).</p>`;
+}
+
+/** With its full stop, where it has none. */
+const sentence = (point: string): string => (/[.!?]$/u.test(point) ? point : `${point}.`);

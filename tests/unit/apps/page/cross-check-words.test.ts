@@ -9,8 +9,9 @@ import { SITUATIONS } from '../../setup/check/situations.js';
 const german = LANGUAGES.find((one) => one.lang === 'de')!;
 
 /** What the page shows of a comparison with the set-up. */
-function shown({ settings, intended, qualification, explanations }: CrossCheck): string[] {
+function shown({ settings, intended, qualification, explanations, advice }: CrossCheck): string[] {
   return [
+    ...(advice ?? []),
     settings.text,
     ...(intended ? [intended.text] : []),
     ...(qualification ?? []),
