@@ -31,14 +31,24 @@ const POLICY = [
 rmSync(OUT, { recursive: true, force: true });
 mkdirSync(join(OUT, 'models'), { recursive: true });
 
+/** The page loads its models itself: those of the package stay out of its scripts. */
+const ownModels = {
+  name: 'own-models',
+  setup({ onResolve, onLoad }) {
+    onResolve({ filter: /^#shipped-models$/ }, () => ({ path: 'none', namespace: 'own-models' }));
+    onLoad({ filter: /.*/, namespace: 'own-models' }, () => ({
+      contents: 'export const loadShippedModel = undefined;',
+    }));
+  },
+};
+
 const common = {
   bundle: true,
   minify: true,
   platform: 'browser',
   target: 'es2022',
   charset: 'utf8',
-  // The page loads its models itself.
-  external: ['#shipped-models'],
+  plugins: [ownModels],
   legalComments: 'linked',
   logLevel: 'warning',
 };
@@ -132,6 +142,9 @@ function core() {
   };
   const entries = ['main', 'live', 'files', 'worklet'];
   for (const entry of entries) visit(join(OUT, `${entry}.js`));
+  // Loaded by itself, but with every model.
+  for (const [path, { inputs }] of Object.entries(metafile.outputs))
+    if ('src/model/parse/index.ts' in inputs) visit(path);
   const scripts = [...found].map((path) => path.slice(join(OUT, '/').length));
   const models = MODELS.map((name) => `models/${name}.json`);
   return ['./', 'page.css', 'manifest.webmanifest', 'icon.svg', ...scripts, ...models];

@@ -4,9 +4,10 @@
 // the name of a table or `$ command`.
 import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
-import { CONFIDENCE_WORDS, MODE_WORDS } from '../../dist/apps/view/index.js';
+import { CONFIDENCE_BOUNDS, ENGLISH } from '../../dist/apps/view/index.js';
 import { SETTINGS, SETUP_OPTIONS } from '../../dist/index.js';
 import { READERS } from '../../dist/recording/readers.js';
+import { MODE_LETTERS } from '../../dist/setup/index.js';
 
 const TOPICS = JSON.parse(readFileSync('src/apps/cli/help/topics.json', 'utf8'));
 const FILES = [
@@ -179,12 +180,12 @@ const TABLES = {
   'confidence words': () =>
     table(
       ['Confidence from', 'Words'],
-      CONFIDENCE_WORDS.map((one) => [one.from, one.words]),
+      CONFIDENCE_BOUNDS.map((bound, k) => [bound, ENGLISH.result.confidence[k]]),
     ),
   'mode letters': () =>
     table(
       ['Mode in the result', 'Letter'],
-      Object.entries(MODE_WORDS).map(([mode, { letter }]) => [`\`${mode}\``, letter]),
+      Object.entries(MODE_LETTERS).map(([mode, letter]) => [`\`${mode}\``, letter]),
     ),
 };
 
@@ -195,7 +196,7 @@ function make(what) {
   const { stdout, stderr, status } = spawnSync(
     process.execPath,
     ['bin/arc-transfer.js', ...command[1].split(' ')],
-    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } },
+    { encoding: 'utf8', env: { ...process.env, NO_COLOR: '1', LC_ALL: 'C' } },
   );
   if (status !== 0) throw new Error(`arc-transfer ${command[1]} ended with ${status}: ${stderr}`);
   return `\`\`\`text\n$ arc-transfer ${command[1]}\n${stdout.trimEnd()}\n\`\`\``;

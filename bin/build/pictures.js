@@ -21,7 +21,10 @@ const browser = await chromium.launch({
 try {
   const page = join(folder, 'report.html');
   const args = ['bin/arc-transfer.js', 'report', RECORDING, '--out', page, ...SETUP];
-  const run = spawnSync(process.execPath, args, { encoding: 'utf8' });
+  const run = spawnSync(process.execPath, args, {
+    encoding: 'utf8',
+    env: { ...process.env, LC_ALL: 'C' },
+  });
   if (run.status !== 0) throw new Error(run.stderr);
   await shoot(pathToFileURL(page).href, { width: 960, height: 1240 }, 'report.png');
   await shootPage();

@@ -1,10 +1,14 @@
-/** A sentence of an error without its text. */
-export interface SentenceOfError {
+interface Coded {
   code: string;
   params: Record<string, unknown>;
 }
 
-type ErrorPart = 'what' | 'expected' | 'todo' | 'whole';
+/** What happened, what was expected (the end of "Expected …"), and what to do, in one sentence or more. */
+export interface ErrorSentences {
+  what: Coded;
+  expected: Coded;
+  todo: readonly Coded[];
+}
 
 /**
  * The one error type that users meet. It says what happened (with the value), what was expected,
@@ -19,15 +23,16 @@ export class ArcError extends Error {
   readonly expected: string;
   /** The next thing to try. */
   readonly todo: string;
-  /** The three, and the whole message, by code and params for other languages; see `messages`. */
-  readonly said: Readonly<Record<ErrorPart, SentenceOfError>> | undefined;
+
+  /** The three sentences by their codes, so that they can be said in another language; null where they have none. */
+  readonly sentences: ErrorSentences | null;
 
   constructor(parts: {
     code: string;
     what: string;
     expected: string;
     todo: string;
-    said?: Record<ErrorPart, SentenceOfError>;
+    sentences?: ErrorSentences;
     cause?: unknown;
   }) {
     super(`${parts.what} Expected ${parts.expected}. ${parts.todo}`, { cause: parts.cause });
@@ -36,7 +41,7 @@ export class ArcError extends Error {
     this.what = parts.what;
     this.expected = parts.expected;
     this.todo = parts.todo;
-    this.said = parts.said;
+    this.sentences = parts.sentences ?? null;
   }
 }
 

@@ -1,5 +1,5 @@
 export { didYouMean } from './did-you-mean.js';
-export { ArcError, isArcError } from './error.js';
+export { ArcError, type ErrorSentences, isArcError } from './error.js';
 export { canonicalJson, fingerprint } from './fingerprint.js';
 export { createRandom, type Random } from './random.js';
 export * from './units.js';

@@ -12,18 +12,17 @@
  *     how many digits are shown is a matter of the language.
  *  2. Write it in every language: the same room under `english/` and its neighbours. What a language
  *     lacks does not compile, because its rooms are typed by `CatalogueOf<…>`.
- *  3. Say it with `message(code, params)`, `note(code, params)`, `flag(code, share, params)` or, for an
- *     error, `refuse(code, parts)`; where a document holds a string, `said` and `messagesOf` fill the field
- *     `…Message` or `…Messages` beside it.
- *  4. Give an example with its text in `tests/unit/messages/written.ts`.
+ *  3. Say it with `message(code, params)`, `note(code, params)` or `flag(code, share, params)`.
  *
- * To add a language: a folder beside `english/` with the same rooms and `Words` (how the language writes
- * lists, modes and gases; `numbersWith` writes its numbers), put together by `language(words, catalogue)`.
- * Then `say({ code, params }, language)` says any sentence made here in it, and `retell` those of documents
- * that others may have written, null where the English text has to do.
+ * To add a language: a folder beside `english/` with the same rooms and a `Writer` (how the language
+ * writes numbers, lists, modes and gases), put together by `language(words, catalogue)`. Then
+ * `say({ code, params }, language)` says any sentence of any result in it, and `retell` does so for
+ * documents that others may have written.
  */
 export { ENGLISH } from './english/index.js';
 export { TERM_SETS } from './english/words.js';
+export { GERMAN } from './german/index.js';
+export { GERMAN_WORDS } from './german/words.js';
 export {
   type Catalogue,
   inUnitsIn,
@@ -34,9 +33,18 @@ export {
   withTerms,
   withUnits,
 } from './language.js';
-export { again, flag, type Made, message, messagesOf, note, said, textsOf } from './message.js';
+export {
+  again,
+  flag,
+  type Made,
+  message,
+  messagesOf,
+  note,
+  refusal,
+  said,
+  textsOf,
+} from './message.js';
 export type { MessageCode, MessageParams, ParamsOf } from './params.js';
-export { refuse } from './refuse.js';
 export type { CodeRule, Place } from './rooms/checks.js';
 export type { CoachParams, ProcessOutcome } from './rooms/coach.js';
 export type { ComparedKey, SpreadBy } from './rooms/compare.js';
@@ -49,7 +57,7 @@ export type {
   Sourcing,
 } from './rooms/knowledge.js';
 export type { BrowserStep } from './rooms/live.js';
-export type { ChoiceName, GasMeaning, QuantityName } from './rooms/refusals.js';
+export type { GasReading, QuantityName } from './rooms/refusals.js';
 export type { FeatureUnit, SoundFeature, TraceFeature } from './rooms/signs.js';
 export type {
   ColumnName,

@@ -1,4 +1,4 @@
-import type { Note, QualityFlag } from '../core/index.js';
+import { ArcError, type Note, type QualityFlag } from '../core/index.js';
 import { ENGLISH } from './english/index.js';
 import { say } from './language.js';
 import type { MessageCode, ParamsOf } from './params.js';
@@ -32,6 +32,22 @@ export function flag<C extends MessageCode>(
 ): QualityFlag {
   const { params, text } = message(code, ...given);
   return { code, share, message: text, params };
+}
+
+/** An error whose sentences can be said in every language. */
+export function refusal(
+  code: string,
+  what: Made,
+  expected: Made,
+  ...todo: readonly [Made, ...Made[]]
+): ArcError {
+  return new ArcError({
+    code,
+    what: what.text,
+    expected: expected.text,
+    todo: todo.map(({ text }) => text).join(' '),
+    sentences: { what: said(what), expected: said(expected), todo: todo.map(said) },
+  });
 }
 
 /** Code and params alone, for the field beside a sentence that stands as a string. */

@@ -12,12 +12,13 @@ import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
 import type { RecordingParams } from './rooms/recording.js';
-import type { ExpectedParams, RefusalParams, RemedyParams } from './rooms/refusals.js';
+import type { RefusalParams } from './rooms/refusals.js';
 import type { SetupParams } from './rooms/setup.js';
 import type { SignParams } from './rooms/signs.js';
 import type { StepParams } from './rooms/steps.js';
 import type { SuspicionParams } from './rooms/suspicions.js';
 import type { VerdictParams } from './rooms/verdict.js';
+import type { WatchParams } from './rooms/watch.js';
 
 /** The params of every sentence, by its code. */
 export interface MessageParams
@@ -31,6 +32,7 @@ export interface MessageParams
     SignParams,
     OtherParams,
     SetupParams,
+    RefusalParams,
     KnowledgeParams,
     ExpectParams,
     CheckParams,
@@ -41,9 +43,7 @@ export interface MessageParams
     LiveParams,
     DoubtParams,
     CompareParams,
-    RefusalParams,
-    ExpectedParams,
-    RemedyParams,
+    WatchParams,
     CoachParams {}
 
 export type MessageCode = keyof MessageParams;

@@ -7,7 +7,7 @@ import type { Gas } from './gas.js';
 import { type ProcessMap, processMap } from './process-map/boundary-lines.js';
 import type { BoundaryName } from './process-map/boundary-row.js';
 import { usually } from './process-map/spread.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 import { middle, overlap, type Range, range } from './sourced.js';
 import { type Transition, transitionCurrent } from './transition.js';
 import type { WireMaterial } from './wire-words.js';

@@ -1,5 +1,4 @@
-import { MODES, type Mode } from '../core/index.js';
-import { type ChoiceName, message, refuse } from '../messages/index.js';
+import { ArcError, type Mode } from '../core/index.js';
 
 export const POLARITIES = ['dcep', 'dcen', 'ac'] as const;
 export type Polarity = (typeof POLARITIES)[number];
@@ -53,10 +52,11 @@ const asIs = <T extends string>(words: readonly T[]): Readonly<Record<string, T>
 export function parseExpectedMode(raw: string): Mode {
   const text = raw.trim().toLowerCase().replaceAll(/[ _]/gu, '-');
   if (/rotat|buried|stream|^b$/u.test(text)) {
-    throw refuse('unsupported-mode', {
-      what: message('mode-not-given', { stated: raw }),
-      expected: message('expected-choice', { choices: [...MODES] }),
-      todo: message('unsure-never-label'),
+    throw new ArcError({
+      code: 'unsupported-mode',
+      what: `The wanted mode "${raw}" is not one this tool names.`,
+      expected: 'short-circuit, globular, spray, pulsed-spray, or unknown',
+      todo: 'Rotating spray and a buried arc are answered with "unsure", never with a label.',
     });
   }
   return choose('wanted mode', raw, modeWord(text), MODE_WORDS);
@@ -83,7 +83,7 @@ export function parseSourceKind(raw: string): SourceKind {
 }
 
 function choose<T extends string>(
-  name: ChoiceName,
+  name: string,
   raw: string,
   text: string,
   words: Readonly<Record<string, T>>,
@@ -94,13 +94,10 @@ function choose<T extends string>(
   const near = Object.keys(words).find(
     (word) => text.length > 2 && word.startsWith(text.slice(0, 3)),
   );
-  const meant = near === undefined ? undefined : words[near];
-  throw refuse('bad-choice', {
-    what: message('choice-not-known', { choice: name, stated: raw }),
-    expected: message('expected-choice', { choices: known }),
-    todo:
-      meant === undefined
-        ? message('choose-one')
-        : message('did-you-mean', { meanings: [meant], hint: null }),
+  throw new ArcError({
+    code: 'bad-choice',
+    what: `The ${name} "${raw}" is not known.`,
+    expected: `${known.join(', ')}, or unknown`,
+    todo: near === undefined ? 'Choose one of these.' : `Did you mean ${words[near]}?`,
   });
 }

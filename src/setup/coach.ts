@@ -9,7 +9,7 @@ import type { KnownMapPoint } from './process-map/map-point.js';
 import type { FeedMove } from './process-map/moves.js';
 import type { Refusal } from './process-map/refusal.js';
 import { usually } from './process-map/spread.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 import { range } from './sourced.js';
 
 const inTen = (share: number): number => Math.round(share * 10);

@@ -20,8 +20,9 @@ import { processName } from './iso4063.js';
 import { type ModeMap, modeMap } from './mode-map.js';
 import { type Permit, permits } from './permits.js';
 import type { MapMaterial } from './process-map/wires-of-map.js';
-import { parseSetup, type Setup } from './setup.js';
+import { parseSetup } from './setup.js';
 import type { SetupInput } from './setup-options.js';
+import type { Setup } from './setup-schema.js';
 import type { Range } from './sourced.js';
 import { type KnownPoint, workingPoint } from './working-point.js';
 

@@ -8,7 +8,7 @@ import { fedWire, type KnownMapPoint, mapPoint } from './process-map/map-point.j
 import { OUTCOME_OF_MODE } from './process-map/outcomes.js';
 import { type MapPicture, mapPicture } from './process-map/picture.js';
 import type { MapMaterial } from './process-map/wires-of-map.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 
 /** What a set-up is expected to give, and the way to the wanted mode, without any recording. */
 export interface Forecast {

@@ -1,5 +1,5 @@
 import type { ArcError } from '../core/index.js';
-import { ENGLISH, type GasMeaning, type Made, message, refuse, said } from '../messages/index.js';
+import { ENGLISH, type GasReading, type Made, message, refusal, said } from '../messages/index.js';
 import { describeComposition, type Gas, type GasComposition } from './gas.js';
 import { gasSymbol, OTHER_SYMBOLS, OXIDISING_GROUPS, symbolRanges } from './gas-groups.js';
 import { readBarePair, readDesignation, readNamedMix } from './gas-words.js';
@@ -24,8 +24,8 @@ export function parseGas(raw: string): Gas {
   const explicit = text !== stated;
   if (symbol === 'C2' && !explicit) {
     throw ambiguous(stated, [
-      ['Ar+2CO2', 'argon with 2 % CO2'],
-      ['ISO 14175-C2', 'CO2 with oxygen'],
+      { written: 'Ar+2CO2', is: '2-co2' },
+      { written: 'ISO 14175-C2', is: 'co2-oxygen' },
     ]);
   }
   if (SYMBOLS.has(symbol)) return fromSymbol(stated, symbol);
@@ -41,17 +41,19 @@ export function parseGas(raw: string): Gas {
   const three = /^([\d.]+)\/([\d.]+)\/([\d.]+)$/u.exec(text);
   if (three !== null) {
     const [, a, b, c] = three;
-    const meanings = [`${a}He+${b}Ar+${c}CO2`, `${a}Ar+${b}He+${c}CO2`, `${a}Ar+${b}CO2+${c}O2`];
+    const readings = [`${a}He+${b}Ar+${c}CO2`, `${a}Ar+${b}He+${c}CO2`, `${a}Ar+${b}CO2+${c}O2`];
     throw ambiguous(
       stated,
-      meanings.map((write) => [write, null]),
+      readings.map((written) => ({ written, is: null })),
     );
   }
-  throw refuse('bad-gas', {
-    what: message('gas-not-understood', { stated }),
-    expected: message('expected-gas'),
-    todo: message(/^[MR]\d?$/iu.test(text) ? 'name-whole-symbol' : 'name-each-gas'),
-  });
+  const next = /^[MR]\d?$/iu.test(text) ? 'name-whole-symbol' : 'name-each-gas';
+  throw refusal(
+    'bad-gas',
+    message('gas-not-understood', { stated }),
+    message('expect-gas'),
+    message(next),
+  );
 }
 
 /** The helium mix for short-circuit of stainless steel: the usual meaning of "tri-mix". */
@@ -80,12 +82,13 @@ function checkedDesignation(stated: string, symbol: string, gas: GasComposition)
   const complete_ = complete(stated, gas);
   const right = gasSymbol(complete_);
   if (symbol !== '' && symbol !== right) {
-    const named = { symbol: right, composition: complete_ };
-    throw refuse('contradictory-gas', {
-      what: message('gas-contradicts-itself', { stated, says: symbol, gas: named }),
-      expected: message('expected-symbol-and-mix'),
-      todo: message('mix-or-symbol', { symbol: right }),
-    });
+    const mix = { symbol: right, composition: complete_ };
+    throw refusal(
+      'contradictory-gas',
+      message('gas-against-symbol', { stated, symbol, mix }),
+      message('expect-agreement'),
+      message('give-mix-or-symbol', { symbol: right }),
+    );
   }
   return fromComposition(stated, complete_, null);
 }
@@ -94,15 +97,15 @@ function checkedDesignation(stated: string, symbol: string, gas: GasComposition)
 function fromBarePair(stated: string, [base, second]: readonly number[]): Gas {
   if (base === undefined || second === undefined || base < second) {
     throw ambiguous(stated, [
-      [`Ar+${base ?? 0}CO2`, 'argon with CO2'],
-      [`Ar+${second ?? 0}CO2`, 'argon with CO2, argon named last'],
-      [`${second ?? 0}He+${base ?? 0}Ar`, 'helium with argon'],
+      { written: `Ar+${base ?? 0}CO2`, is: 'argon-co2' },
+      { written: `Ar+${second ?? 0}CO2`, is: 'argon-last' },
+      { written: `${second ?? 0}He+${base ?? 0}Ar`, is: 'helium-argon' },
     ]);
   }
   if (second < 8) {
     throw ambiguous(stated, [
-      [`Ar+${second}CO2`, 'argon with CO2'],
-      [`Ar+${second}O2`, 'argon with oxygen'],
+      { written: `Ar+${second}CO2`, is: 'argon-co2' },
+      { written: `Ar+${second}O2`, is: 'argon-oxygen' },
     ]);
   }
   const gas = complete(stated, { ...EMPTY, ar: base, co2: second });
@@ -122,18 +125,20 @@ function complete(stated: string, gas: GasComposition): GasComposition {
   const open = entries.filter(([, share]) => Number.isNaN(share)).map(([key]) => key);
   const rest = 100 - sum;
   if (open.length > 1) {
-    throw refuse('bad-gas', {
-      what: message('gas-leaves-open', { stated }),
-      expected: message('expected-shares-but-one'),
-      todo: message('write-like-mix'),
-    });
+    throw refusal(
+      'bad-gas',
+      message('gas-shares-open', { stated }),
+      message('expect-shares'),
+      message('write-like-mix'),
+    );
   }
   if (open.length === 0 ? Math.abs(rest) > 0.51 : rest <= 0) {
-    throw refuse('bad-gas', {
-      what: message('gas-parts-sum', { stated, sumPercent: sum }),
-      expected: message('expected-hundred'),
-      todo: message('check-numbers'),
-    });
+    throw refusal(
+      'bad-gas',
+      message('gas-parts-sum', { stated, percent: sum }),
+      message('expect-sum'),
+      message('check-numbers'),
+    );
   }
   const filled = { ...gas };
   for (const key of open) filled[key] = Number(rest.toFixed(6));
@@ -153,14 +158,11 @@ function fromComposition(stated: string, gas: GasComposition, assumption: Made |
   };
 }
 
-function ambiguous(
-  stated: string,
-  meanings: readonly (readonly [write: string, means: GasMeaning | null])[],
-): ArcError {
-  const each = meanings.map(([write, means]) => ({ write, means }));
-  return refuse('ambiguous-gas', {
-    what: message('gas-ambiguous', { stated, meanings: each }),
-    expected: message('expected-clear-gas'),
-    todo: message('write-one-of', { writings: meanings.map(([write]) => write) }),
-  });
+function ambiguous(stated: string, readings: GasReading[]): ArcError {
+  return refusal(
+    'ambiguous-gas',
+    message('gas-ambiguous', { stated, readings }),
+    message('expect-one-meaning'),
+    message('write-one-of', { written: readings.map(({ written }) => written) }),
+  );
 }

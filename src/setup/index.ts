@@ -49,13 +49,14 @@ export * as processMaps from './process-map/index.js';
 export * from './qualification.js';
 export * from './quantities.js';
 export { parseQuantity, type QuantityRule, shortNumber } from './quantity.js';
-export { parseSetup, type Setup, setupSchema } from './setup.js';
+export { parseSetup } from './setup.js';
 export {
   SETUP_OPTIONS,
   type SetupInput,
   type SetupKey,
   type SetupOption,
 } from './setup-options.js';
+export { type Setup, setupSchema } from './setup-schema.js';
 export * from './sourced.js';
 export { baseRows, type Transition, transitionCurrent } from './transition.js';
 export { PREQUALIFIED_MINIMUM, TRANSITION_ROWS, type TransitionRow } from './transition-rows.js';

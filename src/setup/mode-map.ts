@@ -2,7 +2,7 @@ import { MODES } from '../core/index.js';
 import type { Boundaries } from './boundaries.js';
 import { MODE_LETTERS } from './iso4063.js';
 import { permits } from './permits.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 import { middle, range } from './sourced.js';
 import { currentFromFeed } from './working-point.js';
 

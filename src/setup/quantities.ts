@@ -94,7 +94,7 @@ export const SET_VOLTAGE: QuantityRule = {
   max: 50,
   bareAllowed: true,
   example: '24',
-  hint: 'tap-numbers',
+  hint: 'dial-shows-taps',
 };
 
 export const MEASURED_VOLTAGE: QuantityRule = {

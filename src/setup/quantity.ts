@@ -1,5 +1,5 @@
 import type { ArcError } from '../core/index.js';
-import { type Made, message, type QuantityName, refuse } from '../messages/index.js';
+import { type Made, message, type QuantityName, refusal } from '../messages/index.js';
 
 /** What a stated quantity may be: its units as factors to the base unit, and its plausible range. */
 export interface QuantityRule {
@@ -17,7 +17,7 @@ export interface QuantityRule {
   /** A right example for messages. */
   example: string;
   /** A usual cause of refused values, said after the guess. */
-  hint?: 'tap-numbers' | 'measure-while-welding';
+  hint?: 'dial-shows-taps' | 'measure-while-welding';
 }
 
 const NUMBER = /^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:\s*\/\s*(\d+(?![\d.]*\s*\/)))?\s*(.*)$/u;
@@ -29,21 +29,19 @@ const NUMBER = /^([+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:\s*\/\s*(\d+(?![\d.]*\s*\/
  */
 export function parseQuantity(raw: string | number, rule: QuantityRule): number {
   const text = String(raw).trim();
+  const stated = { quantity: rule.name, stated: text };
   const { value, unit } = split(text, rule);
-  const about = { quantity: rule.name, stated: text };
   if (unit === '' && !rule.bareAllowed) {
-    throw wrong('missing-unit', message('quantity-without-unit', about), value, rule);
+    throw refuse('missing-unit', message('value-without-unit', stated), value, rule);
   }
   const factor = unit === '' ? 1 : rule.units[unit];
   if (factor === undefined) {
-    throw wrong('bad-unit', message('quantity-wrong-unit', { ...about, unit }), value, rule);
+    throw refuse('bad-unit', message('value-of-wrong-unit', { ...stated, unit }), value, rule);
   }
   const base = value * factor;
   if (!(base >= rule.min && base <= rule.max)) {
-    const inBase =
-      factor === 1 ? null : { value: Number.isFinite(base) ? base : null, unit: rule.baseUnit };
-    const what = message('quantity-impossible', { ...about, inBase });
-    throw wrong('impossible-value', what, value, rule);
+    const is = factor === 1 ? null : { value: base, unit: rule.baseUnit };
+    throw refuse('impossible-value', message('value-impossible', { ...stated, is }), value, rule);
   }
   return base;
 }
@@ -51,25 +49,25 @@ export function parseQuantity(raw: string | number, rule: QuantityRule): number 
 function split(text: string, rule: QuantityRule): { value: number; unit: string } {
   const match = NUMBER.exec(text);
   if (match === null) {
-    throw refuse('bad-quantity', {
-      what: message('quantity-no-number', { quantity: rule.name, stated: text }),
-      expected: message('expected-like', { example: rule.example }),
-      todo: message('give-number-and-unit'),
-    });
+    throw refusal(
+      'bad-quantity',
+      message('value-no-number', { quantity: rule.name, stated: text }),
+      message('expect-like', { example: rule.example }),
+      message('number-with-unit'),
+    );
   }
   const whole = Number(match[1]!.replace(',', '.'));
   const value = match[2] === undefined ? whole : whole / Number(match[2]);
   return { value, unit: match[3]!.trim().toLowerCase() };
 }
 
-function wrong(code: string, what: Made, value: number, rule: QuantityRule): ArcError {
-  const { name: quantity, min, max, baseUnit: unit, example, hint = null } = rule;
-  const meanings = likelyMeanings(value, rule);
-  return refuse(code, {
-    what,
-    expected: message('expected-quantity', { quantity, min, max, unit, example }),
-    todo: message('did-you-mean', { meanings, hint }),
-  });
+function refuse(code: string, what: Made, value: number, rule: QuantityRule): ArcError {
+  const { name: quantity, min, max, baseUnit: unit, example, hint } = rule;
+  const guesses = likelyMeanings(value, rule);
+  const guess = guesses.length > 0 ? message('did-you-mean', { guesses }) : message('check-value');
+  const expected = message('expect-quantity', { quantity, min, max, unit, example });
+  const more = hint === undefined ? [] : [message(hint)];
+  return refusal(code, what, expected, guess, ...more);
 }
 
 /** Readings of the same digits that would be plausible: other units first, then a slipped point. */

@@ -1,8 +1,7 @@
 import type { Note } from '../core/index.js';
-import { message, note, refuse } from '../messages/index.js';
-import type { VoltsAt } from './choices.js';
+import { message, note, refusal } from '../messages/index.js';
 import { gasName } from './gas.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 
 /**
  * Pairs that cannot be: active gas on aluminium, contradicting voltages, a mode the stated source
@@ -21,41 +20,45 @@ function checkAluminium({ wireMaterial, gas }: Setup): void {
   const active =
     co2.max >= 0.5 || o2.max >= 0.5 || (composition?.h2 ?? 0) > 0 || gas.symbol === 'M11';
   if (!active) return;
-  throw refuse('impossible-pair', {
-    what: message('aluminium-in-active-gas', { gas: gasName(gas) }),
-    expected: message('expected-inert-gas'),
-    todo: message('check-gas-or-wire'),
-  });
+  throw refusal(
+    'impossible-pair',
+    message('aluminium-in-active-gas', { gas: gasName(gas) }),
+    message('expect-inert-gas'),
+    message('check-gas-or-wire'),
+  );
 }
 
 function checkVoltages(setup: Setup): void {
   const { sourceVoltsV, feederVoltsV, arcVoltsV } = setup;
-  const chain: [VoltsAt, number | null][] = [
+  type Place = 'source' | 'feeder' | 'arc';
+  const chain: [Place, number | null][] = [
     ['source', sourceVoltsV],
     ['feeder', feederVoltsV],
     ['arc', arcVoltsV],
   ];
-  const known = chain.filter((entry): entry is [VoltsAt, number] => entry[1] !== null);
+  const known = chain.filter((entry): entry is [Place, number] => entry[1] !== null);
   for (const [i, [place, volts]] of known.entries()) {
     const next = known[i + 1];
     // Half a volt lets two honest meters differ (common practice, no source).
     if (next === undefined || next[1] <= volts + 0.5) continue;
-    const rise = { place, placeV: volts, next: next[0], nextV: next[1] };
-    throw refuse('contradictory-setup', {
-      what: message('volts-rise', rise),
-      expected: message('expected-falling-volts'),
-      todo: message('readings-swapped'),
-    });
+    const [after, afterV] = next;
+    throw refusal(
+      'contradictory-setup',
+      message('voltages-rise', { before: place, beforeV: volts, after, afterV }),
+      message('expect-falling-voltages'),
+      message('readings-swapped'),
+    );
   }
 }
 
 function checkProgramme({ expectedMode, source }: Setup): void {
   if (expectedMode !== 'pulsed-spray' || source !== 'steady') return;
-  throw refuse('contradictory-setup', {
-    what: message('pulses-of-steady-source'),
-    expected: message('expected-pulsed-source'),
-    todo: message('pulsed-source-or-spray'),
-  });
+  throw refusal(
+    'contradictory-setup',
+    message('pulses-from-steady-source'),
+    message('expect-pulsed-source'),
+    message('pulsed-source-or-spray'),
+  );
 }
 
 function* gasNotes({ wireMaterial, gas }: Setup): Generator<Note> {

@@ -1,4 +1,4 @@
-import { message, refuse } from '../messages/index.js';
+import { ArcError } from '../core/index.js';
 import { readWireClass } from './wire-classification.js';
 import { WIRE_MATERIALS, type WireMaterial } from './wire-materials.js';
 
@@ -24,19 +24,21 @@ const PATTERNS: readonly [RegExp, WireMaterial][] = [
 export function parseWireMaterial(raw: string): WireMaterial {
   const text = raw.trim();
   if (CORED.test(text)) {
-    throw refuse('cored-wire', {
-      what: message('wire-cored', { stated: text }),
-      expected: message('expected-solid-wire'),
-      todo: message('solid-wire-only'),
+    throw new ArcError({
+      code: 'cored-wire',
+      what: `"${text}" is a flux-cored or metal-cored wire.`,
+      expected: 'a solid wire of carbon steel, stainless steel or aluminium',
+      todo: 'This tool was made for solid wire only; no verdict on a cored wire would be worth anything.',
     });
   }
   const found = PATTERNS.find(([pattern]) => pattern.test(text));
   if (found !== undefined) return found[1];
   const classed = WIRE_MATERIALS.find((one) => one === readWireClass(text)?.material);
   if (classed !== undefined) return classed;
-  throw refuse('bad-wire-material', {
-    what: message('wire-not-known', { stated: text }),
-    expected: message('expected-wire', { materials: [...WIRE_MATERIALS] }),
-    todo: message('other-wire-unknown'),
+  throw new ArcError({
+    code: 'bad-wire-material',
+    what: `The wire material "${text}" is not one this tool knows.`,
+    expected: `${WIRE_MATERIALS.join(', ')}, a solid-wire classification such as ER70S-6, or unknown`,
+    todo: 'For copper or bronze and other wires no bands are held here: say unknown.',
   });
 }

@@ -3,7 +3,7 @@ import type { VoltsAt } from './choices.js';
 import type { WorkingPoint } from './permits.js';
 import { currentOfFeed } from './process-map/feed-current.js';
 import { widely } from './process-map/spread.js';
-import type { Setup } from './setup.js';
+import type { Setup } from './setup-schema.js';
 import { type Range, range } from './sourced.js';
 import { feederVoltage } from './voltage-drop.js';
 

@@ -3,7 +3,7 @@ import type { Server } from 'node:http';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { MODE_WORDS } from '../../src/apps/view/index.js';
+import { ENGLISH } from '../../src/apps/view/index.js';
 import { MODES } from '../../src/core/index.js';
 import { writeWav } from '../../src/recording/index.js';
 import { scratch } from '../support/scratch.js';
@@ -58,7 +58,7 @@ describe.skipIf(!present)('recording in the browser', () => {
     await hearing(await wholeRun(mode, scratch()), async (browser) => {
       const { page, troubles } = await openPage(browser, url, PHONE);
       await page.locator('#record').click();
-      await page.locator('.mode-state', { hasText: MODE_WORDS[mode].name }).waitFor();
+      await page.locator('.mode-state', { hasText: ENGLISH.mode(mode) }).waitFor();
       await heard(page, LISTEN_S);
       await page.locator('.arc-state', { hasText: /^No arc$/ }).waitFor();
       await page.locator('#record').click();
@@ -70,7 +70,7 @@ describe.skipIf(!present)('recording in the browser', () => {
         await weld.waitFor({ state: 'detached' });
       }
       const words = await page.locator('#verdict-words').textContent();
-      expect(words?.toLowerCase()).toBe(`${MODE_WORDS[mode].name} transfer`);
+      expect(words?.toLowerCase()).toBe(`${ENGLISH.mode(mode)} transfer`);
       expect(await page.locator('.cautions').textContent()).toContain('not an inspection');
       // The words come first, the pictures after them.
       await page.locator('#stage svg').first().waitFor();

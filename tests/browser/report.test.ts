@@ -12,6 +12,8 @@ import {
   type RunView,
   runPage,
 } from '../../src/apps/report/index.js';
+import { GERMAN } from '../../src/apps/view/index.js';
+import { englishIn } from '../support/english-words.js';
 import { MADE, madeRun, madeSound } from '../support/report-run.js';
 import { sampleResult } from '../support/sample-result.js';
 import { scratch } from '../support/scratch.js';
@@ -80,6 +82,18 @@ describe.skipIf(!present)('the report in a real browser', () => {
     expect(await page.locator('html').getAttribute('class')).toBe('live');
     expect(troubles).toEqual([]);
     await page.close();
+  });
+
+  // Rejects a script that draws anew in English what came in German, or that carries whole catalogues.
+  it('draws anew in the language of the page', async () => {
+    const { page, troubles } = await open(runPage(run, script, undefined, GERMAN));
+    await page.locator('[data-do=in]').click();
+    await page.waitForTimeout(300);
+    const words = `${await page.locator('#time-d').textContent()} ${await page.locator('#time-picture').textContent()}`;
+    expect(words).toMatch(/^\d[\d,]* bis \d[\d,]* s\. Kurzlichtbogen von /);
+    expect(englishIn(words)).toEqual([]);
+    expect(troubles).toEqual([]);
+    expect(script.length).toBeLessThan(65_000);
   });
 
   it('zooms by buttons, by dragging and by the list, with marks at the right times', async () => {

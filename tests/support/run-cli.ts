@@ -16,7 +16,8 @@ export function runCli(
 ): Promise<CliRun> {
   const child = spawn(process.execPath, [program, ...args], {
     cwd: options.cwd,
-    env: { ...process.env, ...options.env },
+    // In English, whatever the language of the machine that runs the tests.
+    env: { ...process.env, LC_ALL: 'C', ...options.env },
   });
   const run: CliRun = { stdout: '', stderr: '', status: null };
   child.stdout.setEncoding('utf8').on('data', (text: string) => {

@@ -1,10 +1,10 @@
 import type { FluctuationSpectrum } from '../view/evidence/index.js';
+import { ENGLISH, type Words } from '../view/index.js';
 import { intervalsChart, intervalsMost } from './charts/intervals-chart.js';
 import { averageShortChart, levelsChart, levelsMost, levelsSpan } from './charts/shape-charts.js';
 import { spectrumChart, spectrumSpan } from './charts/spectrum-chart.js';
 import { timeFigure } from './charts/time-figure.js';
 import { rateLimit, type SharedLimits, traceLimits } from './charts/time-rows.js';
-import { ENGLISH_PICTURES } from './english.js';
 import { escapeHtml } from './escape.js';
 import { rhythmHz } from './figures.js';
 import type { RunView, TimeRun } from './run-view.js';
@@ -13,11 +13,17 @@ import { spectrogramPicture } from './spectrogram-picture.js';
 type Shown = RunView & { evidence: NonNullable<RunView['evidence']> };
 
 /** Two runs side by side, every pair of pictures on equal axes. Pictures that only one run shows are left out. */
-export function compareSection(first: RunView, second: RunView): string {
+export function compareSection(first: RunView, second: RunView, words: Words = ENGLISH): string {
   if (!first.evidence || !second.evidence) return '';
   const pair = [first, second] as [Shown, Shown];
-  const rows = [times(pair), levels(pair), shorts(pair), rhythms(pair), intervals(pair)];
-  return `<section id="compare" class="long"><h2>Side by side, on equal axes</h2>${rows.join('\n')}</section>`;
+  const rows = [
+    times(pair, words),
+    levels(pair, words),
+    shorts(pair, words),
+    rhythms(pair, words),
+    intervals(pair, words),
+  ];
+  return `<section id="compare" class="long"><h2>${words.report.compare.heading}</h2>${rows.join('\n')}</section>`;
 }
 
 function row(title: string, pair: [Shown, Shown], pictures: string[]): string {
@@ -34,7 +40,7 @@ const timeRun = ({ result, evidence }: Shown): TimeRun => ({
   evidence,
 });
 
-function times(pair: [Shown, Shown]): string {
+function times(pair: [Shown, Shown], words: Words): string {
   const durationS = Math.max(...pair.map((one) => one.evidence.durationS));
   const limits: SharedLimits = { durationS, traces: {} };
   for (const quantity of ['sound', 'voltage', 'current'] as const) {
@@ -55,14 +61,14 @@ function times(pair: [Shown, Shown]): string {
       window: { fromS: 0, toS: durationS },
       limits,
       id: `time-${k}`,
-      words: ENGLISH_PICTURES,
+      words: words,
       ...(spectrogram ? { spectrogramHref: spectrogramPicture(spectrogram) } : {}),
     });
   });
-  return row('Over time', pair, pictures);
+  return row(words.report.compare.time, pair, pictures);
 }
 
-function levels(pair: [Shown, Shown]): string {
+function levels(pair: [Shown, Shown], words: Words): string {
   const both = pair.flatMap(({ evidence }) => evidence.levels ?? []);
   if (both.length < 2) return '';
   const spans = both.map(levelsSpan);
@@ -74,13 +80,13 @@ function levels(pair: [Shown, Shown]): string {
     ],
   };
   return row(
-    'How long the voltage stood where',
+    words.report.compare.levels,
     pair,
-    both.map((one, k) => levelsChart(one, `levels-${k}`, ENGLISH_PICTURES, shared)),
+    both.map((one, k) => levelsChart(one, `levels-${k}`, words, shared)),
   );
 }
 
-function shorts(pair: [Shown, Shown]): string {
+function shorts(pair: [Shown, Shown], words: Words): string {
   const both = pair.flatMap(({ evidence }) => evidence.averageShort ?? []);
   if (both.length < 2) return '';
   const curves = both.map((one) => one.quantities[0]!.curves);
@@ -89,13 +95,13 @@ function shorts(pair: [Shown, Shown]): string {
     1.05 * Math.max(...curves.map((one) => Math.max(...one.high))),
   ];
   return row(
-    'The typical short circuit',
+    words.report.compare.short,
     pair,
-    both.map((one, k) => averageShortChart(one, 0, `short-${k}`, ENGLISH_PICTURES, shared)),
+    both.map((one, k) => averageShortChart(one, 0, `short-${k}`, words, shared)),
   );
 }
 
-function rhythms(pair: [Shown, Shown]): string {
+function rhythms(pair: [Shown, Shown], words: Words): string {
   const both = pair.flatMap(({ evidence }) => evidence.spectrum ?? []);
   if (both.length < 2 || both[0]!.unit !== both[1]!.unit) return '';
   const spans = both.map((one: FluctuationSpectrum) => spectrumSpan(one));
@@ -104,21 +110,21 @@ function rhythms(pair: [Shown, Shown]): string {
     Math.max(...spans.map((one) => one[1])),
   ];
   return row(
-    'Rhythm',
+    words.report.compare.rhythm,
     pair,
     both.map((one, k) =>
-      spectrumChart(one, rhythmHz(pair[k]!.result), `rhythm-${k}`, ENGLISH_PICTURES, shared),
+      spectrumChart(one, rhythmHz(pair[k]!.result), `rhythm-${k}`, words, shared),
     ),
   );
 }
 
-function intervals(pair: [Shown, Shown]): string {
+function intervals(pair: [Shown, Shown], words: Words): string {
   const both = pair.flatMap(({ evidence }) => evidence.intervals ?? []);
   if (both.length < 2) return '';
   const most = Math.max(...both.map(intervalsMost));
   return row(
-    'Intervals between events',
+    words.report.compare.intervals,
     pair,
-    both.map((one, k) => intervalsChart(one, `intervals-${k}`, ENGLISH_PICTURES, { most })),
+    both.map((one, k) => intervalsChart(one, `intervals-${k}`, words, { most })),
   );
 }

@@ -10,7 +10,7 @@ import { PAGE_STYLE } from './page-style.js';
  * hash), pictures within the page and sound made by the script. Anything that gets into the page as text
  * cannot run. `title` is escaped here; `body` must already be.
  */
-export function htmlDocument(title: string, body: string, script = ''): string {
+export function htmlDocument(title: string, body: string, script = '', lang = 'en'): string {
   const scripts = script === '' ? "'none'" : hashOf(script);
   const policy = [
     "default-src 'none'",
@@ -22,7 +22,7 @@ export function htmlDocument(title: string, body: string, script = ''): string {
     "form-action 'none'",
   ].join('; ');
   return `<!doctype html>
-<html lang="en">
+<html lang="${escapeHtml(lang)}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">

@@ -1,5 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
 import { MODES, type Mode, unitOf } from '../../core/index.js';
+import type { FigureName, Words } from '../view/index.js';
 import { intervalsChart } from './charts/intervals-chart.js';
 import { placeChart } from './charts/place-chart.js';
 import { planeChart } from './charts/plane-chart.js';
@@ -7,17 +8,15 @@ import { reasonChart } from './charts/reason-chart.js';
 import { averageShortChart, levelsChart } from './charts/shape-charts.js';
 import { spectrumChart } from './charts/spectrum-chart.js';
 import { timeFigure } from './charts/time-figure.js';
-import type { FigureName } from './figure-names.js';
 import { mapChart } from './process-map/svg-map.js';
 import type { RunView } from './run-view.js';
 import { spectrogramPicture } from './spectrogram-picture.js';
-import type { PictureWords } from './words.js';
 
 export interface FigureKind {
   /** As named on the command line. */
   name: FigureName;
   /** The picture as SVG for a page; null or undefined where this run does not show it. */
-  draw(run: RunView, id: string, words: PictureWords): string | null | undefined;
+  draw(run: RunView, id: string, words: Words): string | null | undefined;
 }
 
 /** Every picture of a run once; page and command line both draw from this list. */
@@ -41,9 +40,9 @@ export const FIGURES: readonly FigureKind[] = [
   },
   {
     name: 'map',
-    draw: ({ placement, units }, id, words) =>
+    draw: ({ placement }, id, words) =>
       placement?.map &&
-      mapChart(placement.map, id, words.numbers, unitOf('feed', units ?? 'metric'), words.map),
+      mapChart(placement.map, id, words.numbers, unitOf('feed', words.units), words.map),
   },
   {
     name: 'place',
@@ -103,7 +102,7 @@ export function drawFigure(
   name: FigureName,
   run: RunView,
   id: string,
-  words: PictureWords,
+  words: Words,
 ): string | null {
   return FIGURES.find((one) => one.name === name)?.draw(run, id, words) ?? null;
 }

@@ -1,16 +1,11 @@
 export { patternDefinitions } from './charts/mode-marks.js';
 export { compareSection } from './compare-page.js';
 export { htmlDocument } from './document.js';
-export { ENGLISH_PICTURES } from './english.js';
 export { escapeHtml } from './escape.js';
 export { figureFile } from './figure-file.js';
-export type { FigureName } from './figure-names.js';
 export { FIGURES, type FigureKind } from './figures.js';
 export { type IndexEntry, indexEntry, indexPage } from './index-page.js';
 export { PAGE_STYLE } from './page-style.js';
 export { runPage } from './run-page.js';
 export { runPictures } from './run-pictures.js';
 export type { RunView, TimeRun } from './run-view.js';
-export { verdictLetter, verdictWords } from './sections/verdict.js';
-export type { LocalizedText, NumberWords, PictureWords } from './words.js';
-export type { PlaceWords, ReasonWords, ShapeWords, TimeWords } from './words-of-parts.js';

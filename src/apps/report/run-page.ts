@@ -1,5 +1,5 @@
+import { ENGLISH, viewResult, type Words } from '../view/index.js';
 import { htmlDocument } from './document.js';
-import { ENGLISH_PICTURES } from './english.js';
 import { escapeHtml, scriptJson } from './escape.js';
 import { pack } from './pack.js';
 import type { RunView } from './run-view.js';
@@ -8,47 +8,44 @@ import { provenanceSection } from './sections/provenance.js';
 import { actionSection, questionCards } from './sections/questions.js';
 import { shapeSection } from './sections/shape.js';
 import { timeSection } from './sections/time.js';
-import { sourceHeader, verdictSection, verdictWords } from './sections/verdict.js';
+import { sourceHeader, verdictSection } from './sections/verdict.js';
 
-const LINKS = [
-  ['next', 'What to check next'],
-  ['when', 'When'],
-  ['shape', 'What the arc looks like'],
-  ['place', 'Where it sits'],
-  ['why', 'Why'],
-  ['how', 'How it was made'],
-] as const;
+const LINKS = ['next', 'when', 'shape', 'place', 'why', 'how'] as const;
 
 /**
  * The page of one run: everything in one file, nothing asked of a network.
  * @param script the bundled page script; it zooms, reads out and plays. Without it the page still says all.
  * @param up address of the index that this page belongs to
+ * @param words of the page's language; English unless told
  */
-export function runPage(run: RunView, script: string, up?: string): string {
+export function runPage(run: RunView, script: string, up?: string, words: Words = ENGLISH): string {
   const { result } = run;
+  const { report } = words;
+  const view = viewResult(result, words);
   const sections = [
-    verdictSection(result),
-    questionCards(result),
-    actionSection(result, run.units),
-    timeSection(run, ENGLISH_PICTURES),
-    shapeSection(run, ENGLISH_PICTURES),
-    placeSection(run, ENGLISH_PICTURES),
-    reasonSection(run, ENGLISH_PICTURES),
-    provenanceSection(run),
+    verdictSection(view, words),
+    questionCards(view, words),
+    actionSection(view, words),
+    timeSection(run, words),
+    shapeSection(run, words),
+    placeSection(run, words),
+    reasonSection(run, words),
+    provenanceSection(run, view, words),
   ].join('\n');
-  const links = LINKS.filter(([id]) => sections.includes(`<section id="${id}"`)).map(
-    ([id, words]) => `<li><a href="#${id}">${words}</a></li>`,
+  const links = LINKS.filter((id) => sections.includes(`<section id="${id}"`)).map(
+    (id) => `<li><a href="#${id}">${report.links[id]}</a></li>`,
   );
-  const back = up === undefined ? '' : `<p><a href="${escapeHtml(up)}">← all runs</a></p>`;
-  const body = `<a class="skip" href="#main">Skip to the answer</a>
-<header class="top">${back}${sourceHeader(result)}</header>
+  const back = up === undefined ? '' : `<p><a href="${escapeHtml(up)}">${report.allRuns}</a></p>`;
+  const body = `<a class="skip" href="#main">${report.skip}</a>
+<header class="top">${back}${sourceHeader(view)}</header>
 <main id="main">
-${sections.replace('</section>', `</section>\n<nav aria-label="On this page"><ul>${links.join('')}</ul></nav>`)}
+${sections.replace('</section>', `</section>\n<nav aria-label="${report.onThisPage}"><ul>${links.join('')}</ul></nav>`)}
 </main>
-<footer class="foot"><p>Made by ${escapeHtml(result.tool.name)} ${escapeHtml(result.tool.version)}. This page works offline and sends nothing anywhere.</p></footer>
+<footer class="foot"><p>${escapeHtml(report.madeBy(`${result.tool.name} ${result.tool.version}`))}</p></footer>
 ${timeData(run)}`;
   const live = run.evidence !== null && run.evidence.durationS > 0;
-  return htmlDocument(`${verdictWords(result)}: ${result.source.path}`, body, live ? script : '');
+  const title = `${view.verdict.headline}: ${result.source.path}`;
+  return htmlDocument(title, body, live ? script : '', words.lang);
 }
 
 /** What the script needs to draw the run over time at any zoom. */

@@ -1,5 +1,4 @@
 import type { Result } from '../../analysis/result/index.js';
-import type { UnitSystem } from '../../core/index.js';
 import type { Evidence, Placement } from '../view/evidence/index.js';
 
 /** Everything a page says about one run. Without evidence (a failed input) there are words only. */
@@ -9,8 +8,6 @@ export interface RunView {
   placement: Placement | null;
   /** What the model was fitted on and what was measured of it; empty when no model was used. */
   modelCard: Record<string, unknown>;
-  /** Units of feed and energy; metric where not given. */
-  units?: UnitSystem;
 }
 
 /** Words and segments that a picture over time needs beside the evidence. */

@@ -1,5 +1,5 @@
 import type { Recording } from '../../recording/index.js';
-import { percent } from '../view/index.js';
+import { ENGLISH } from '../view/index.js';
 
 /** One line on stderr that says how far it is; only where stderr is a terminal and work takes long. */
 export interface Progress {
@@ -40,7 +40,9 @@ export function createProgress(
           samples += block.channels[0]?.length ?? 0;
           const all = recording.expectedSamples;
           const seconds = (samples / recording.sampleRateHz).toFixed(0);
-          say(`${lead}${name}  ${all ? percent(Math.min(1, samples / all)) : `${seconds} s read`}`);
+          say(
+            `${lead}${name}  ${all ? ENGLISH.numbers.percent(Math.min(1, samples / all)) : `${seconds} s read`}`,
+          );
           yield block;
         }
       };

@@ -1,18 +1,39 @@
+export { CONFIDENCE_BOUNDS } from './confidence.js';
 export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
 export { jsonText } from './json.js';
 export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
+export { plain } from './plain.js';
 export { type FeedScale, mapInLetters } from './process-map/terminal-map.js';
-export { ENGLISH_MAP, type MapWords } from './process-map/words.js';
-export { sayLeaning, sayRates, sayWhere } from './sentences.js';
-export { cautionLines, cautionsOf, type TerminalOptions, terminalText } from './terminal.js';
-export type { EventRates } from './timeline-bar.js';
+export type { MapWords } from './process-map/words.js';
 export {
-  CONFIDENCE_WORDS,
-  figure,
-  MODE_WORDS,
-  percent,
-  plain,
+  type CheckView,
+  type ReasonView,
+  type ResultView,
+  rankReasons,
   sayConfidence,
-  sayRate,
-  sayTime,
-} from './words.js';
+  type VerdictView,
+  viewCautions,
+  viewReason,
+  viewResult,
+  viewVerdict,
+} from './result-view.js';
+export { cautionLines } from './sections.js';
+export { type Coded, tell, tellAll } from './tell.js';
+export { type TerminalOptions, terminalText } from './terminal.js';
+export type { EventRates } from './timeline-bar.js';
+export { ENGLISH_TIME } from './words/english.js';
+export { GERMAN_TIME } from './words/german.js';
+export {
+  ENGLISH,
+  firstKnown,
+  GERMAN,
+  type HeatCount,
+  LANGUAGES,
+  type LocalizedText,
+  languageNamed,
+  languageOf,
+  type Reader,
+  type Words,
+  wordsFor,
+} from './words/index.js';
+export type * from './words/picture-words.js';

@@ -1,18 +1,20 @@
 import type { Result } from '../../analysis/result/index.js';
 import { headline, sourceLine } from './headline.js';
 import { type Look, wrap } from './layout.js';
+import { viewResult } from './result-view.js';
 import {
+  cautionLines,
   crossCheckLines,
   explainLines,
   noteLines,
   qualityLines,
   reasonLines,
-  type SaidLook,
 } from './sections.js';
 import { type EventRates, timelineBar } from './timeline-bar.js';
+import { ENGLISH, type Words } from './words/index.js';
 
 /** How much is said: `explain` adds every reason, the settings in force and the steps taken. */
-export interface TerminalOptions extends SaidLook {
+export interface TerminalOptions extends Look {
   explain?: boolean;
   /** For one of several inputs: the two strongest reasons, and counts where lists would stand. */
   brief?: boolean;
@@ -20,6 +22,8 @@ export interface TerminalOptions extends SaidLook {
   cautions?: boolean;
   /** Event rate over time, for the picture. */
   rates?: EventRates | undefined;
+  /** English unless told. */
+  words?: Words | undefined;
 }
 
 /**
@@ -27,17 +31,20 @@ export interface TerminalOptions extends SaidLook {
  * check next, the cautions. Ends with a line end.
  */
 export function terminalText(result: Result, options: TerminalOptions): string {
-  const brief = options.brief ?? false;
+  const { brief = false, explain = false, words = ENGLISH } = options;
+  const { terminal } = words;
+  const view = viewResult(result, words);
+  const most = explain ? view.reasons.length : brief ? 2 : 5;
   const blocks = [
-    [...sourceLine(result, options), '', ...headline(result, options)],
-    result.status === 'failed' ? [] : timelineBar(result, options, options.rates),
-    reasonLines(result, options, options.explain ? result.reasons.length : brief ? 2 : 5),
+    [...sourceLine(view, options), '', ...headline(view, result, words, options)],
+    result.status === 'failed' ? [] : timelineBar(result, options, options.rates, words),
+    reasonLines(view, terminal, options, most),
     ...(brief
-      ? [briefLine(result, options)]
-      : [qualityLines(result, options), noteLines(result, options)]),
-    crossCheckLines(result, options, brief ? 1 : 3),
-    options.explain ? explainLines(result, options) : [],
-    options.cautions === false ? [] : cautionLines(cautionsOf(result), options),
+      ? [briefLine(result, words, options)]
+      : [qualityLines(view, terminal, options), noteLines(view, terminal, options)]),
+    crossCheckLines(view, terminal, options, brief ? 1 : 3),
+    explain ? explainLines(view, result, words, options) : [],
+    options.cautions === false ? [] : cautionLines(view.cautions, terminal, options),
   ];
   return `${blocks
     .filter((block) => block.length > 0)
@@ -45,30 +52,9 @@ export function terminalText(result: Result, options: TerminalOptions): string {
     .join('\n\n')}\n`;
 }
 
-/** What must be said with this result: the cautions of the advice where advice is given, else its own. */
-export function cautionsOf(result: Result): readonly string[] {
-  const advice = result.crossCheck;
-  const given = advice && (advice.explanations.length > 0 || (advice.advice ?? []).length > 0);
-  if (given && advice.cautions) return advice.cautions;
-  return result.cautions;
-}
-
-/** The cautions as a block of their own; empty for none. */
-export function cautionLines(cautions: readonly string[], look: Look): string[] {
-  if (cautions.length === 0) return [];
-  return [
-    look.paint.bold('Caution'),
-    ...cautions.flatMap((text) =>
-      wrap(`- ${text}`, look.width, 2, 2).map((line) => look.paint.dim(line)),
-    ),
-  ];
-}
-
 /** Stands for the lists of doubts and assumptions where several runs are shown. */
-function briefLine(result: Result, look: Look): string[] {
-  const doubts = result.quality.length;
-  const notes = result.source.notes.length;
-  if (doubts + notes === 0) return [];
-  const text = `Doubts about the recording: ${doubts}; assumed while reading: ${notes} (judge it alone, or add --explain, to see them)`;
+function briefLine({ quality, source }: Result, { terminal }: Words, look: Look): string[] {
+  if (quality.length + source.notes.length === 0) return [];
+  const text = terminal.brief(quality.length, source.notes.length);
   return wrap(text, look.width, 2).map((line) => look.paint.dim(line));
 }

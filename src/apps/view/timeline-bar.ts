@@ -1,7 +1,8 @@
 import type { Result } from '../../analysis/result/index.js';
 import { MODES } from '../../core/index.js';
+import { MODE_LETTERS } from '../../setup/index.js';
 import type { Look } from './layout.js';
-import { MODE_WORDS, percent, sayTime } from './words.js';
+import { ENGLISH, type Words } from './words/index.js';
 
 /** Events a second over time; null where none stand clear. */
 export interface EventRates {
@@ -20,24 +21,33 @@ const BARS = '▁▂▃▄▅▆▇█';
  * arc) with the confidence as the height of a second line, and the event rate as that of a third where
  * rates are given and stand clear for a third of the arc. Empty when the duration is unknown or 0.
  */
-export function timelineBar(result: Result, look: Look, rates?: EventRates): string[] {
+export function timelineBar(
+  result: Result,
+  look: Look,
+  rates?: EventRates,
+  words: Words = ENGLISH,
+): string[] {
   const durationS = result.source.durationS ?? 0;
   if (!(durationS > 0)) return [];
-  const columns = Math.max(10, look.width - 14);
+  const { bar: names } = words.terminal;
+  const label = Math.max(names.mode.length, names.sure.length, names.rate.length);
+  const head = (name: string): string => `  ${name.padEnd(label)}  `;
+  const blank = ' '.repeat(label + 4);
+  const columns = Math.max(10, look.width - label - 10);
   const cells = Array.from({ length: columns }, (_, i) =>
     cellAt(result, (i * durationS) / columns, ((i + 1) * durationS) / columns),
   );
   const letters = cells.map((cell) => look.paint.mode(cell.mode ?? '', cell.mark)).join('');
   const heights = cells.map((cell) => (cell.mode ? bar(cell.confidence) : ' ')).join('');
-  const end = sayTime(durationS);
+  const end = words.numbers.time(durationS);
   const line = rates && rateLine(cells, durationS / columns, rates);
   return [
-    `  mode  ${letters}`,
-    `  sure  ${heights}`.trimEnd(),
-    ...(line ? [`  rate  ${line.bars}`.trimEnd()] : []),
-    `        0 s${end.padStart(Math.max(0, columns - 3))}`,
-    ...legend(cells, look),
-    ...(line ? [look.paint.dim(`        rate: events a second, full height ${line.mostHz}`)] : []),
+    `${head(names.mode)}${letters}`,
+    `${head(names.sure)}${heights}`.trimEnd(),
+    ...(line ? [`${head(names.rate)}${line.bars}`.trimEnd()] : []),
+    `${blank}0 s${end.padStart(Math.max(0, columns - 3))}`,
+    ...legend(cells, words, look).map((one) => look.paint.dim(`${blank}${one}`)),
+    ...(line ? [look.paint.dim(`${blank}${names.rateKey(line.mostHz)}`)] : []),
   ];
 }
 
@@ -70,7 +80,7 @@ function cellAt(result: Result, fromS: number, toS: number): Cell {
     const length = overlap(segment, fromS, toS);
     if (length <= longest || length * 2 < arcS) continue;
     longest = length;
-    const mark = segment.mode ? MODE_WORDS[segment.mode].letter : '?';
+    const mark = segment.mode ? MODE_LETTERS[segment.mode] : '?';
     best = { mark, mode: segment.mode, confidence: segment.confidence };
   }
   return best;
@@ -88,31 +98,22 @@ function bar(share: number): string {
   return BARS[Math.min(BARS.length - 1, Math.floor(share * BARS.length))] ?? ' ';
 }
 
-function legend(cells: readonly Cell[], look: Look): string[] {
+/** What the marks that were drawn mean, as many on a line as fit. */
+function legend(cells: readonly Cell[], { mode: nameOf, terminal }: Words, look: Look): string[] {
+  const { unclear, leftOut, noArc } = terminal.bar;
   const marks = new Set(cells.map((cell) => cell.mark));
-  const parts = MODES.map((mode) => `${MODE_WORDS[mode].letter} ${MODE_WORDS[mode].name}`);
-  parts.push('? arc, mode not clear', '- arc, left out', '· no arc');
-  const shown = parts.filter((part) => marks.has(part[0] ?? ''));
+  const parts = [
+    ...MODES.map((mode) => `${MODE_LETTERS[mode]} ${nameOf(mode)}`),
+    unclear,
+    leftOut,
+    noArc,
+  ];
   const lines: string[] = [];
-  for (const part of shown) {
+  for (const part of parts.filter((one) => marks.has(one[0] ?? ''))) {
     const line = lines.at(-1);
     const longer = line === undefined ? part : `${line}   ${part}`;
     if (line !== undefined && longer.length + 8 <= look.width) lines[lines.length - 1] = longer;
     else lines.push(part);
   }
-  return lines.map((line) => look.paint.dim(`        ${line}`));
-}
-
-/** Shares of the judged arc time in words: `short-circuit 62 %, globular 38 %`, largest first. */
-export function sayShares(shares: NonNullable<Result['shareOfArcTime']>): string {
-  return Object.entries(shares)
-    .filter(([, share]) => share > 0)
-    .sort(([, a], [, b]) => b - a)
-    .map(([name, share]) => `${nameOf(name)} ${percent(share)}`)
-    .join(', ');
-}
-
-function nameOf(name: string): string {
-  const mode = MODES.find((one) => one === name);
-  return mode ? MODE_WORDS[mode].name : 'not clear';
+  return lines;
 }

@@ -1,7 +1,10 @@
 import { ArcError, isArcError, MODES } from '../../core/index.js';
+import { message } from '../../messages/index.js';
+import { readLanguage } from '../terminal/flags/language-flag.js';
 import { lookOf } from '../terminal/look.js';
 import { stdoutIsOpen, writeOut } from '../terminal/output.js';
 import { onStopSignal } from '../terminal/stop.js';
+import type { Words } from '../view/index.js';
 import { AlarmCommand } from './alarm-command.js';
 import type { Observer } from './events.js';
 import type { MqttPublisher } from './mqtt/publisher.js';
@@ -17,9 +20,6 @@ import { screenView } from './view/screen.js';
 import { openWeldFolder, type WeldFolder } from './weld-folder.js';
 import { sayShort } from './words.js';
 
-const NO_SAFETY =
-  'This watches quality and is no safety function: never let it stand between a person and a hazard.\n';
-
 /**
  * The whole command. Exit status 1 when an alarm was raised, the source failed, or a weld could not be written.
  *
@@ -30,13 +30,14 @@ export async function watchCommand(
   given: string | undefined,
   raw: Readonly<Record<string, unknown>>,
 ): Promise<void> {
-  if (raw['list'] === true) return list();
+  const words = readLanguage(raw);
+  if (raw['list'] === true) return list(words);
   if (given === undefined) throw noSource();
   const options = await readWatchOptions(raw);
   const source = await openSource(given, options, raw);
-  if (options.expectation || options.programs.size > 0) process.stderr.write(NO_SAFETY);
-  const good = await learnFromGood(options);
-  const parts = await openParts(options);
+  if (options.expectation || options.programs.size > 0) say(words.watch.noSafety);
+  const good = await learnFromGood(options, words);
+  const parts = await openParts(options, words);
   const { observers, folder, mqtt } = parts;
   const session = new Session(source, options, observers, folder?.firstWeld ?? 1, good);
   mqtt?.onExpect((text) => void expectByBroker(session, options, text));
@@ -58,11 +59,11 @@ export async function watchCommand(
   if (session.state.alarms > 0 || (folder?.unsaved ?? 0) > 0) process.exitCode = 1;
 }
 
-async function learnFromGood(options: WatchOptions): Promise<GoodWelds | null> {
+async function learnFromGood(options: WatchOptions, words: Words): Promise<GoodWelds | null> {
   const { good, expectation } = options;
   if (good.length === 0 || !expectation) return null;
   const learned = await hearGoodWelds(options, expectation.mode);
-  for (const line of sayLearned(learned)) say(line);
+  for (const line of sayLearned(learned, words)) say(line);
   return learned;
 }
 
@@ -73,20 +74,24 @@ interface Parts {
 }
 
 /** Those who are told, in the order in which they are: first what must not be lost. */
-async function openParts(options: WatchOptions): Promise<Parts> {
+async function openParts(options: WatchOptions, words: Words): Promise<Parts> {
   const { welds, onAlarm } = options;
   const folder = welds === undefined ? undefined : await openWeldFolder(welds, say);
   const mqtt =
     options.mqtt && (await (await import('./mqtt/publisher.js')).openMqtt(options.mqtt, say));
   const command = onAlarm && new AlarmCommand(onAlarm, say);
-  const observers = [folder, mqtt, command, viewOf(options)].filter((one) => one !== undefined);
+  const observers = [folder, mqtt, command, viewOf(options, words)].filter(
+    (one) => one !== undefined,
+  );
   return { observers, folder, mqtt };
 }
 
-function viewOf({ json }: WatchOptions): Observer {
+function viewOf({ json }: WatchOptions, words: Words): Observer {
   if (json) return ndjsonView(writeOut);
   const look = lookOf(process.stdout);
-  return process.stdout.isTTY ? screenView(writeOut, look) : lineView(writeOut, look.paint);
+  return process.stdout.isTTY
+    ? screenView(writeOut, look, words)
+    : lineView(writeOut, look.paint, words);
 }
 
 async function expectByBroker(
@@ -96,15 +101,18 @@ async function expectByBroker(
 ): Promise<void> {
   try {
     const program = options.programs.get(text);
-    await session.expect(program === undefined ? expected(text) : program, 'told by the broker');
+    await session.expect(
+      program === undefined ? expected(text) : program,
+      message('watch-told-by', { by: 'broker' }),
+    );
   } catch (error) {
     say(`MQTT: ${sayShort(error)}`);
   }
 }
 
-async function list(): Promise<void> {
+async function list({ watch }: Words): Promise<void> {
   const names = await listMicrophones();
-  if (names.length === 0) process.stderr.write('No microphone was found.\n');
+  if (names.length === 0) process.stderr.write(`${watch.noMicrophone}\n`);
   for (const name of names) await writeOut(`mic:${name}\n`);
 }
 

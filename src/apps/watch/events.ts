@@ -1,8 +1,15 @@
 import type { AlarmChange, LiveModes } from '../../analysis/index.js';
 import type { Result } from '../../analysis/result/index.js';
 import type { Mode } from '../../core/index.js';
+import type { Message } from '../../messages/index.js';
 import type { GoodWelds } from './reference-welds.js';
 import type { Losses } from './sources/types.js';
+
+/** The reason in English, and by its code, so that it can be said in another language. */
+export interface Why {
+  why: string;
+  whyMessage?: Message;
+}
 
 /** Something that happened, as screen, lines, NDJSON and brokers get it. Times are s of the stream. */
 export type WatchEvent =
@@ -41,11 +48,11 @@ export type WatchEvent =
       result: Result;
     }
   | { event: 'not-a-weld'; timeS: number; startS: number }
-  | { event: 'signal-lost'; timeS: number; why: string }
+  | ({ event: 'signal-lost'; timeS: number } & Why)
   | { event: 'signal-back'; timeS: number }
-  | { event: 'gap'; timeS: number; lostS: number | null; why: string }
-  | { event: 'expect'; timeS: number; mode: Mode | null; why: string }
-  | { event: 'note'; timeS: number; text: string }
+  | ({ event: 'gap'; timeS: number; lostS: number | null } & Why)
+  | ({ event: 'expect'; timeS: number; mode: Mode | null } & Why)
+  | { event: 'note'; timeS: number; text: string; textMessage?: Message }
   | ({ event: 'end'; timeS: number; welds: number; alarms: number; cpuShare: number } & Losses);
 
 /** What is so now, for views that show a state. */

@@ -1,40 +1,35 @@
 import { hardToSee } from '../../analysis/index.js';
 import { MODES, type Mode } from '../../core/index.js';
-import { MODE_WORDS, percent } from '../view/index.js';
+import type { Words } from '../view/index.js';
 import type { GoodWelds } from './reference-welds.js';
 
 /** What was learned from good welds, in lines for a person. */
-export function sayLearned(good: GoodWelds): string[] {
-  return [...allowed(good), ...contradictions(good)];
+export function sayLearned(good: GoodWelds, words: Words): string[] {
+  return [...allowed(good, words), ...contradictions(good, words)];
 }
 
-function allowed({ recordings, kind, modeBias }: GoodWelds): string[] {
+function allowed({ recordings, kind, modeBias }: GoodWelds, words: Words): string[] {
   const { expected, windows, taken, off } = modeBias;
-  const wanted = MODE_WORDS[expected].name;
-  const from = `${recordings.length} good recording(s), ${windows} windows: ${wanted}`;
-  const others = MODES.filter((mode) => off[mode] > 0).map(
-    (mode) => `${MODE_WORDS[mode].name} at ${percent(taken[mode])}`,
+  const { good } = words.watch;
+  const count = recordings.length;
+  const wanted = words.mode(expected);
+  const others = MODES.filter((mode) => off[mode] > 0).map((mode) =>
+    good.other(words.mode(mode), words.numbers.percent(taken[mode])),
   );
-  if (others.length === 0) return [`${from} was recognised; nothing to allow for`];
-  const missed = hardToSee(modeBias, kind).map((mode) => MODE_WORDS[mode].name);
-  const learned = `${from} was taken for ${others.join(' and ')}; the alarm allows for it`;
-  if (missed.length === 0) return [learned];
-  return [
-    learned,
-    `So much is allowed for that most departures to ${missed.join(' and ')} will raise no alarm.`,
-  ];
+  if (others.length === 0) return [good.recognised(count, windows, wanted)];
+  const missed = hardToSee(modeBias, kind).map((mode) => words.mode(mode));
+  const learned = good.takenFor(count, windows, wanted, others);
+  return missed.length === 0 ? [learned] : [learned, good.missed(missed)];
 }
 
 /** Welds of one mode should be taken for one, right or wrong; those taken for none say nothing. */
-function contradictions({ recordings, takenFor }: GoodWelds): string[] {
+function contradictions({ recordings, takenFor }: GoodWelds, words: Words): string[] {
   const modes = new Set(takenFor.filter((mode) => mode !== null));
   if (modes.size < 2) return [];
+  const { good } = words.watch;
   const of = (mode: Mode): string => {
     const names = recordings.filter((_, i) => takenFor[i] === mode);
-    return `${names.join(', ')} for ${MODE_WORDS[mode].name}`;
+    return good.each(names, words.mode(mode));
   };
-  const each = [...modes].map(of).join('; ');
-  return [
-    `The good welds are not alike: ${each}. Look at them again: one may not be in the mode it is vouched for.`,
-  ];
+  return [good.unlike([...modes].map(of))];
 }

@@ -1,6 +1,7 @@
 import type { LiveEvent } from '../../analysis/index.js';
 import { DepartureWatch } from '../../analysis/index.js';
-import type { Observer, WatchEvent, WatchState } from './events.js';
+import { type Made, message, said } from '../../messages/index.js';
+import type { Observer, WatchEvent, WatchState, Why } from './events.js';
 import { ModeChangeNotifier } from './mode-change-notifier.js';
 import type { WatchOptions } from './options.js';
 import { type GoodWelds, refuseOtherKind } from './reference-welds.js';
@@ -10,6 +11,9 @@ import { newState } from './state.js';
 import { StreamHolder } from './stream-holder.js';
 import { Strip } from './strip.js';
 import { weldNotes } from './weld-notes.js';
+
+const because = (why: Made): Why => ({ why: why.text, whyMessage: said(why) });
+const noted = (text: Made) => ({ text: text.text, textMessage: said(text) });
 
 /** One run of `watch`: items of the source in, events out to all observers in order. */
 export class Session {
@@ -66,13 +70,13 @@ export class Session {
   }
 
   /** Expects another mode from now on: told by the stream, or by a broker. */
-  async expect(mode: WatchState['expected'], why: string): Promise<void> {
+  async expect(mode: WatchState['expected'], why: Made): Promise<void> {
     const { expectation } = this.#options;
     const times = expectation ?? this.#options.expectTimes;
     const next = mode === null ? null : { ...times, mode };
     const changes = this.#watch.expect(next, this.state.timeS);
     this.state.expected = mode;
-    await this.#tell({ event: 'expect', timeS: this.state.timeS, mode, why });
+    await this.#tell({ event: 'expect', timeS: this.state.timeS, mode, ...because(why) });
     await this.#alarms(changes);
   }
 
@@ -81,9 +85,10 @@ export class Session {
     if (item.type === 'samples') await this.#samples(item.channels);
     else if (item.type === 'format') await this.#format(item);
     else if (item.type === 'gap') await this.#gap(item.lostS, item.why);
-    else if (item.type === 'expect') await this.expect(item.mode, 'told by the stream');
+    else if (item.type === 'expect')
+      await this.expect(item.mode, message('watch-told-by', { by: 'stream' }));
     else if (item.type === 'program') await this.#program(item.name);
-    else await this.#tell({ event: 'note', timeS, text: item.text });
+    else await this.#tell({ event: 'note', timeS, ...noted(item.text) });
   }
 
   async #format({ format }: LiveItem & { type: 'format' }): Promise<void> {
@@ -103,20 +108,20 @@ export class Session {
     if (!this.state.arcOn) this.#strip.set(this.state.timeS, 'off');
   }
 
-  async #gap(lostS: number | null, why: string): Promise<void> {
+  async #gap(lostS: number | null, why: Made): Promise<void> {
     this.#watch.signalLost();
     this.state.signal = 'lost';
     await this.#live(this.#streams.end());
     const wallS = (performance.now() - this.#lastMs) / 1000;
     this.#streams.skip(lostS ?? wallS);
-    await this.#tell({ event: 'gap', timeS: this.state.timeS, lostS, why });
+    await this.#tell({ event: 'gap', timeS: this.state.timeS, lostS, ...because(why) });
   }
 
   async #program(name: string): Promise<void> {
     const mode = this.#options.programs.get(name);
-    if (mode !== undefined) return this.expect(mode, `program ${name}`);
-    const text = `program ${name} is not among those of --programs; the expectation stays`;
-    await this.#tell({ event: 'note', timeS: this.state.timeS, text });
+    if (mode !== undefined) return this.expect(mode, message('watch-program', { program: name }));
+    const text = message('watch-program-unknown', { program: name });
+    await this.#tell({ event: 'note', timeS: this.state.timeS, ...noted(text) });
   }
 
   /** Runs beside the samples: notices that none come any more. Silence of the line is no change of mode. */
@@ -127,8 +132,8 @@ export class Session {
       state.signal = 'lost';
       this.#watch.signalLost();
       this.#strip.set(state.timeS, 'lost');
-      const why = `nothing has come for ${quietS.toFixed(1)} s`;
-      void this.#tell({ event: 'signal-lost', timeS: state.timeS, why });
+      const why = message('watch-nothing-comes', { quietS });
+      void this.#tell({ event: 'signal-lost', timeS: state.timeS, ...because(why) });
     }
     for (const one of this.#observers) one.tick?.(state);
   }
@@ -162,7 +167,8 @@ export class Session {
     state.modes = now.modes;
     state.eventRateHz = now.rateHz;
     this.#strip.set(now.timeS, now.modes.provisional.mode ?? 'unnamed');
-    for (const said of this.#notifier.changes(now)) await this.#tell({ ...said, weld: state.weld });
+    for (const change of this.#notifier.changes(now))
+      await this.#tell({ ...change, weld: state.weld });
   }
 
   async #window(window: LiveEvent & { type: 'window' }): Promise<void> {

@@ -14,12 +14,13 @@ import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
 import { QUALITY } from './quality.js';
 import { RECORDING } from './recording.js';
-import { EXPECTED, REFUSALS, REMEDIES } from './refusals.js';
+import { REFUSALS } from './refusals.js';
 import { SETUP } from './setup.js';
 import { SIGNS } from './signs.js';
 import { STEPS } from './steps.js';
 import { SUSPICIONS } from './suspicions.js';
 import { VERDICT } from './verdict.js';
+import { WATCH } from './watch.js';
 import { ENGLISH_WORDS } from './words.js';
 
 /** English: the language of the texts that stand in documents. */
@@ -34,6 +35,7 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...SIGNS,
   ...OTHER,
   ...SETUP,
+  ...REFUSALS,
   ...KNOWLEDGE,
   ...EXPECT,
   ...CHECKS,
@@ -44,8 +46,6 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...LIVE,
   ...DOUBTS,
   ...COMPARE,
-  ...REFUSALS,
-  ...EXPECTED,
-  ...REMEDIES,
+  ...WATCH,
   ...COACH,
 });

@@ -1,6 +1,6 @@
-import type { GasName, Message, Nothing } from '../terms.js';
+import type { GasName, Nothing } from '../terms.js';
 
-/** Quantities of a set-up by the name that English gives them. */
+/** Quantities that are stated with a unit. */
 export type QuantityName =
   | 'wire diameter'
   | 'stick-out'
@@ -10,92 +10,71 @@ export type QuantityName =
   | 'set voltage'
   | 'measured voltage'
   | 'measured current'
-  | 'source slope'
-  | 'cable length';
+  | 'cable length'
+  | 'source slope';
 
-/** Words that a set-up chooses from. */
-export type ChoiceName = 'wanted mode' | 'polarity' | 'place of the voltage' | 'source';
-
-/** What a gas that was stated briefly may mean. */
-export type GasMeaning =
-  | 'argon with 2 % CO2'
-  | 'CO2 with oxygen'
-  | 'argon with CO2'
-  | 'argon with CO2, argon named last'
-  | 'argon with oxygen'
-  | 'helium with argon';
-
-/** What is wrong with a set-up as stated; `stated` holds the user's own words. */
-export interface RefusalParams {
-  /** The whole of it: what happened, what was expected, what to do. */
-  refusal: { what: Message; expected: Message; todo: Message };
-  'quantity-without-unit': { quantity: QuantityName; stated: string };
-  'quantity-wrong-unit': { quantity: QuantityName; stated: string; unit: string };
-  'quantity-no-number': { quantity: QuantityName; stated: string };
-  /** `inBase`: the same in another unit than stated (its value null beyond all numbers); null where that is the one stated. */
-  'quantity-impossible': {
-    quantity: QuantityName;
-    stated: string;
-    inBase: { value: number | null; unit: string } | null;
-  };
-  'gas-not-understood': { stated: string };
-  'gas-contradicts-itself': { stated: string; says: string; gas: GasName };
-  'gas-leaves-open': { stated: string };
-  'gas-parts-sum': { stated: string; sumPercent: number };
-  'gas-ambiguous': { stated: string; meanings: { write: string; means: GasMeaning | null }[] };
-  'aluminium-in-active-gas': { gas: GasName };
-  'volts-rise': {
-    place: 'source' | 'feeder' | 'arc';
-    placeV: number;
-    next: 'source' | 'feeder' | 'arc';
-    nextV: number;
-  };
-  'pulses-of-steady-source': Nothing;
-  'choice-not-known': { choice: ChoiceName; stated: string };
-  'mode-not-given': { stated: string };
-  'wire-cored': { stated: string };
-  'wire-not-known': { stated: string };
+/** `stated`: the user's own words. */
+interface Stated {
+  quantity: QuantityName;
+  stated: string;
 }
 
-/** What would have been right; each reads as the end of "Expected …". */
-export interface ExpectedParams {
-  'expected-quantity': {
+/** One reading of an ambiguous gas: as it would be written, and what it would be. */
+export interface GasReading {
+  written: string;
+  is: 'argon-co2' | 'argon-last' | 'argon-oxygen' | 'helium-argon' | '2-co2' | 'co2-oxygen' | null;
+}
+
+/** Why a set-up cannot be used as stated. */
+export interface RefusalParams {
+  'value-without-unit': Stated;
+  'value-of-wrong-unit': Stated & { unit: string };
+  /** `is`: the value in the base unit, where it was stated in another. */
+  'value-impossible': Stated & { is: { value: number; unit: string } | null };
+  'value-no-number': Stated;
+  'gas-not-understood': { stated: string };
+  'gas-against-symbol': { stated: string; symbol: string; mix: GasName };
+  'gas-shares-open': { stated: string };
+  'gas-parts-sum': { stated: string; percent: number };
+  'gas-ambiguous': { stated: string; readings: GasReading[] };
+  'aluminium-in-active-gas': { gas: GasName };
+  'voltages-rise': {
+    before: 'source' | 'feeder' | 'arc';
+    beforeV: number;
+    after: 'source' | 'feeder' | 'arc';
+    afterV: number;
+  };
+  'pulses-from-steady-source': Nothing;
+  // What was expected; each reads as the end of "Expected …".
+  'expect-quantity': {
     quantity: QuantityName;
     min: number;
     max: number;
     unit: string;
     example: string;
   };
-  'expected-like': { example: string };
-  'expected-gas': Nothing;
-  'expected-symbol-and-mix': Nothing;
-  'expected-shares-but-one': Nothing;
-  'expected-hundred': Nothing;
-  'expected-clear-gas': Nothing;
-  'expected-inert-gas': Nothing;
-  'expected-falling-volts': Nothing;
-  'expected-pulsed-source': Nothing;
-  'expected-choice': { choices: string[] };
-  'expected-solid-wire': Nothing;
-  'expected-wire': { materials: string[] };
-}
-
-/** What to do about it. */
-export interface RemedyParams {
-  /** Readings that would be right, as they are to be written; none where nothing near is. */
-  'did-you-mean': { meanings: string[]; hint: 'tap-numbers' | 'measure-while-welding' | null };
-  'give-number-and-unit': Nothing;
+  'expect-like': { example: string };
+  'expect-gas': Nothing;
+  'expect-agreement': Nothing;
+  'expect-shares': Nothing;
+  'expect-sum': Nothing;
+  'expect-one-meaning': Nothing;
+  'expect-inert-gas': Nothing;
+  'expect-falling-voltages': Nothing;
+  'expect-pulsed-source': Nothing;
+  // What to do.
+  'did-you-mean': { guesses: string[] };
+  'check-value': Nothing;
+  'number-with-unit': Nothing;
+  'dial-shows-taps': Nothing;
+  'measure-while-welding': Nothing;
   'name-whole-symbol': Nothing;
   'name-each-gas': Nothing;
-  'mix-or-symbol': { symbol: string };
+  'give-mix-or-symbol': { symbol: string };
   'write-like-mix': Nothing;
   'check-numbers': Nothing;
-  'write-one-of': { writings: string[] };
+  'write-one-of': { written: string[] };
   'check-gas-or-wire': Nothing;
   'readings-swapped': Nothing;
   'pulsed-source-or-spray': Nothing;
-  'choose-one': Nothing;
-  'unsure-never-label': Nothing;
-  'solid-wire-only': Nothing;
-  'other-wire-unknown': Nothing;
 }

@@ -1,5 +1,5 @@
 import type { VoltsAt } from '../choices.js';
-import type { Setup } from '../setup.js';
+import type { Setup } from '../setup-schema.js';
 import type { Sourced } from '../sourced.js';
 import { CABLE_DROP } from './cable-table.js';
 import { type Likely, likely, minus, plus } from './spread.js';

@@ -1,4 +1,4 @@
-import type { Setup } from '../setup.js';
+import type { Setup } from '../setup-schema.js';
 import type { Measured } from '../working-point.js';
 import { LOAD_LINE } from './boundary-rows.js';
 import { currentOfFeed, type FedWire } from './feed-current.js';

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { REFUSALS } from '../../../src/messages/english/refusals.js';
 import {
   ENGLISH,
   language,
@@ -24,9 +25,10 @@ describe('the English catalogue', () => {
     expect(say({ code, params }, ENGLISH)).toBe(text);
   });
 
-  // Rejects a code that is in no room: the examples are complete by type, the catalogue may hold more.
+  // Rejects a code that is in no room: examples and refusals are complete by type, the catalogue may hold more.
   it('holds the codes of the rooms and no others', () => {
-    expect(Object.keys(ENGLISH.catalogue).sort()).toEqual(Object.keys(EXAMPLES).sort());
+    const codes = [...Object.keys(EXAMPLES), ...Object.keys(REFUSALS)];
+    expect(Object.keys(ENGLISH.catalogue).sort()).toEqual(codes.sort());
   });
 
   // Rejects params that lose something in a document: undefined, NaN, an infinity, a class.

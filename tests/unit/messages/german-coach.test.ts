@@ -1,22 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { COACH } from '../../../src/messages/german/coach.js';
-import { ENGLISH, type Language, numbersWith, say } from '../../../src/messages/index.js';
+import { GERMAN, say } from '../../../src/messages/index.js';
 import { forecast, parseSetup } from '../../../src/setup/index.js';
 import { OPEN_SITUATIONS } from '../../situations/open.js';
-
-const modes = {
-  'short-circuit': 'Kurzlichtbogen',
-  globular: 'Übergangslichtbogen',
-  spray: 'Sprühlichtbogen',
-  'pulsed-spray': 'Impulslichtbogen',
-};
-const write: Language['write'] = {
-  ...ENGLISH.write,
-  ...numbersWith(','),
-  mode: (mode) => modes[mode],
-  gas: (gas) => ENGLISH.write.gas(gas).replaceAll('.', ','),
-};
-const GERMAN = { catalogue: { ...ENGLISH.catalogue, ...COACH }, write } as Language;
 
 // Rejects a sentence of the forecast that stays English, or English numbers within German ones.
 describe('the coach in German', () => {

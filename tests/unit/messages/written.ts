@@ -389,4 +389,16 @@ export const WRITTEN = {
     ],
   ],
   'compare-settings-differ': [[{}, 'The two were analysed with different settings.']],
+  'watch-nothing-comes': [[{ quietS: 2.5 }, 'nothing has come for 2.5 s']],
+  'watch-clock-anew': [[{}, 'the clock of the logger began anew']],
+  'watch-samples-missing': [[{ samples: 480 }, '480 samples are missing']],
+  'watch-source-ended': [[{}, 'the source ended']],
+  'watch-told-by': [[{ by: 'broker' }, 'told by the broker']],
+  'watch-program': [[{ program: 'lamp.sh' }, 'program lamp.sh']],
+  'watch-program-unknown': [
+    [{ program: 'P7' }, 'program P7 is not among those of --programs; the expectation stays'],
+  ],
+  'watch-expect-unknown': [
+    [{ stated: 'stream' }, '"#expect stream" names no mode; nothing changed'],
+  ],
 } satisfies Partial<Examples> & Partial<Record<MessageCode, unknown>>;

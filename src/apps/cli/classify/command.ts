@@ -1,5 +1,5 @@
 import { parseFailOn } from '../../terminal/flags/fail-on.js';
-import { localeOf, readLanguage } from '../../terminal/flags/language-flags.js';
+import { readWords } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -11,6 +11,7 @@ import { withRates } from '../../terminal/judge/with-rates.js';
 import { lookOf } from '../../terminal/look.js';
 import { createProgress } from '../../terminal/progress.js';
 import { fileSink, type Sink, stdoutSink } from '../../terminal/sink.js';
+import type { Words } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from './run.js';
 import { createWriter, type OutputFormat } from './writer.js';
 
@@ -25,6 +26,7 @@ export async function classifyCommand(
   engine?: Engine,
 ): Promise<void> {
   const failOn = parseFailOn(text(options['failOn']));
+  const words = readWords(options);
   const stated = readReading(options);
   const settings = readSettings(options);
   const setup = await readSetup(options);
@@ -39,16 +41,15 @@ export async function classifyCommand(
   const progress = createProgress(inputs.length);
   const plain = withRates(engine ?? (await engineOf(options)));
   const { ratesOf } = plain;
-  const said = readLanguage(options, localeOf(process.env));
-  const writer = createWriter(formatOf(options), sink, { look, said, several, explain, ratesOf });
-  const page = await reportBeside(plain, options, several);
+  const writer = createWriter(formatOf(options), sink, { look, several, explain, words, ratesOf });
+  const page = await reportBeside(plain, options, { several, words });
   const common = { engine: page?.engine ?? plain, setup, settings, reading, progress };
   const job = beside ? { ...common, beside } : common;
   const output = { writer: page?.tee(writer) ?? writer, sink, failOn };
   const tally = await complete([sink, ...(page ? [page.sink] : [])], () =>
     classifyAll(inputs, job, output),
   );
-  if (several) process.stderr.write(sayTally(tally));
+  if (several) process.stderr.write(sayTally(tally, words));
   if (tally.failed > 0 || tally.met > 0 || nothingRead(tally, inputs)) process.exitCode = 1;
 }
 
@@ -67,12 +68,17 @@ async function complete(sinks: readonly Sink[], work: () => Promise<Tally>): Pro
 async function reportBeside(
   engine: Engine,
   options: Readonly<Record<string, unknown>>,
-  several: boolean,
+  { several, words }: { several: boolean; words: Words },
 ) {
   const out = text(options['report']);
   if (out === undefined) return undefined;
   const { openReport } = await import('../report/open-report.js');
-  return openReport(engine, { out, several, overwrite: options['overwrite'] === true });
+  return openReport(engine, {
+    out,
+    several,
+    words,
+    overwrite: options['overwrite'] === true,
+  });
 }
 
 /** Folders that held files but not one recording: nothing was handled. */

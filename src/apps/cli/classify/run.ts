@@ -4,6 +4,7 @@ import { meetsFailOn } from '../../terminal/flags/fail-on.js';
 import type { Input, LostInput } from '../../terminal/inputs.js';
 import { classifyOne, type Job } from '../../terminal/judge/classify-one.js';
 import type { Sink } from '../../terminal/sink.js';
+import type { Words } from '../../view/index.js';
 import type { Writer } from './writer.js';
 
 /** How a command over many inputs ended. */
@@ -47,12 +48,12 @@ function count(tally: Tally, result: Result, failOn: readonly FailOn[]): void {
 }
 
 /** The closing line: `12 recordings: 9 ok, 2 no arc, 1 unsure, 0 failed`, and what was skipped. */
-export function sayTally(tally: Tally): string {
+export function sayTally(tally: Tally, { terminal }: Words): string {
+  const { counts, skipped: passedOver } = terminal.tally;
   const total = tally.ok + tally['no-arc'] + tally.unsure + tally.failed;
-  const word = total === 1 ? 'recording' : 'recordings';
-  const counts = `${total} ${word}: ${tally.ok} with a mode, ${tally['no-arc']} no arc, ${tally.unsure} unsure, ${tally.failed} failed`;
+  const line = counts(total, tally.ok, tally['no-arc'], tally.unsure, tally.failed);
   const { skipped } = tally;
-  if (skipped.length === 0) return `${counts}\n`;
+  if (skipped.length === 0) return `${line}\n`;
   const names = skipped.slice(0, 5).join(', ') + (skipped.length > 5 ? ', …' : '');
-  return `${counts}\n${skipped.length} not a recording, passed over: ${names}\n`;
+  return `${line}\n${passedOver(skipped.length, names)}\n`;
 }

@@ -1,16 +1,17 @@
 import type { Result } from '../../../analysis/result/index.js';
-import { heatWith, inWords, type Said } from '../../terminal/flags/language-flags.js';
 import type { Sink } from '../../terminal/sink.js';
 import {
   type CsvFlavour,
   cautionLines,
-  cautionsOf,
   csvHeader,
   csvRow,
   type EventRates,
   jsonText,
+  type LocalizedText,
   type Look,
   terminalText,
+  viewCautions,
+  type Words,
 } from '../../view/index.js';
 
 /** What is written: text for people, JSON, or a table. */
@@ -25,10 +26,9 @@ export interface Writer {
 
 export interface TextOptions {
   look: Look;
-  /** Words and units of the text; English and metric where not given. */
-  said?: Said;
   several: boolean;
   explain: boolean;
+  words: Words;
   ratesOf?: (result: Result) => EventRates | undefined;
 }
 
@@ -48,17 +48,17 @@ export function createWriter(format: OutputFormat, sink: Sink, options: TextOpti
 }
 
 function textWriter(sink: Sink, options: TextOptions): Writer {
-  const { look, several, explain, ratesOf, said } = options;
-  const cautions = new Set<string>();
+  const { look, several, explain, words, ratesOf } = options;
+  const cautions = new Map<string, LocalizedText>();
   let first = true;
   return {
     begin: async () => {},
     result: async (one) => {
-      if (several) for (const text of cautionsOf(one)) cautions.add(text);
+      if (several) for (const said of viewCautions(one, words)) cautions.set(said.text, said);
       const brief = several && !explain;
-      const text = terminalText(inWords(one, said), {
+      const text = terminalText(one, {
         ...look,
-        ...(said === undefined ? {} : { language: said.language, heatWith: heatWith(said) }),
+        words,
         explain,
         brief,
         cautions: !several,
@@ -68,7 +68,7 @@ function textWriter(sink: Sink, options: TextOptions): Writer {
       first = false;
     },
     end: async () => {
-      const lines = cautionLines([...cautions], look);
+      const lines = cautionLines([...cautions.values()], words.terminal, look);
       if (lines.length > 0) await sink.write(`\n${lines.join('\n')}\n`);
     },
   };

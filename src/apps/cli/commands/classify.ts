@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { addLanguageFlags } from '../../terminal/flags/language-flags.js';
+import { addReaderFlags } from '../../terminal/flags/language-flag.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
@@ -63,7 +63,7 @@ export function registerClassify(program: Command): void {
       'one clock ran both recorders from the same moment: the delay is also told as a distance',
     );
   addReadingFlags(command);
-  addLanguageFlags(command.optionsGroup('Words and units of the text:'));
+  addReaderFlags(command.optionsGroup('Words and units of the text:'));
   addSetupFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { addLanguageFlags, localeOf, readLanguage } from '../../terminal/flags/language-flags.js';
+import { addReaderFlags, readWords } from '../../terminal/flags/language-flag.js';
 import { addSetupFlags, readRawSetup } from '../../terminal/flags/setup-flags.js';
 import { writeOut } from '../../terminal/output.js';
 
@@ -22,10 +22,11 @@ export function registerExpect(program: Command): void {
     .addHelpText('before', EXAMPLES)
     .optionsGroup('Output:')
     .option('--json', 'the answer as JSON');
-  addLanguageFlags(command);
+  addReaderFlags(command);
   addSetupFlags(command);
   command.action(async (options: Record<string, unknown>) => {
     const { expectModes, parseSetup, processMaps } = await import('../../../setup/index.js');
+    const words = readWords(options);
     const { wireMaterial, ...rest } = options;
     const word = typeof wireMaterial === 'string' ? wireMaterial : '';
     const material = processMaps.mapOnlyMaterial(word);
@@ -37,7 +38,6 @@ export function registerExpect(program: Command): void {
     }
     const { expectationText } = await import('../expect/text.js');
     const { lookOf } = await import('../../terminal/look.js');
-    const said = readLanguage(options, localeOf(process.env));
-    await writeOut(expectationText(expectation, setup, lookOf(process.stdout), said, material));
+    await writeOut(expectationText(expectation, setup, lookOf(process.stdout), words, material));
   });
 }

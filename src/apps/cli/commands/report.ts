@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { addLanguageFlags } from '../../terminal/flags/language-flags.js';
+import { addReaderFlags } from '../../terminal/flags/language-flag.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
@@ -47,7 +47,7 @@ export function registerReport(program: Command): void {
     .option('--browser <path>', 'Chromium or Chrome for png and pdf, if not on the PATH');
   addModelFlag(command);
   addReadingFlags(command, 'raw-format');
-  addLanguageFlags(command.optionsGroup('Words and units of the text:'));
+  addReaderFlags(command.optionsGroup('Words and units of the text:'));
   addSetupFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {

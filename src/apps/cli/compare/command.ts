@@ -1,5 +1,6 @@
 import { compareResults } from '../../../analysis/compare/index.js';
 import { parseSetup } from '../../../setup/index.js';
+import { readLanguage } from '../../terminal/flags/language-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
 import type { Engine } from '../../terminal/judge/engine.js';
@@ -15,6 +16,7 @@ export async function compareCommand(
   options: Readonly<Record<string, unknown>>,
   engine?: Engine,
 ): Promise<void> {
+  const words = readLanguage(options);
   const job = {
     engine: engine ?? (await import('../../terminal/judge/shipped-engine.js')).SHIPPED_ENGINE,
     setup: parseSetup({}),
@@ -32,7 +34,7 @@ export async function compareCommand(
   await writeOut(
     options['json'] === true
       ? `${JSON.stringify(comparison, null, 2)}\n`
-      : comparisonText(comparison, lookOf(process.stdout)),
+      : comparisonText(comparison, lookOf(process.stdout), words),
   );
   if ([before, after].some(({ result }) => result.status === 'failed')) process.exitCode = 1;
 }

@@ -1,117 +1,117 @@
-import { inUnitsIn, type Message, retell } from '../../../messages/index.js';
+import { MODES } from '../../../core/index.js';
 import type { Expectation, processMaps, Setup } from '../../../setup/index.js';
-import type { Said } from '../../terminal/flags/language-flags.js';
-import { type Look, wrap } from '../../view/index.js';
+import { type Look, tell, tellAll, type Words, wrap } from '../../view/index.js';
 import { mapLines } from './map.js';
-
-const PERMIT_WORDS = { yes: 'expected', possible: 'possible', no: 'not expected' } as const;
-
-/** A sentence of the answer in the language asked for. */
-type Tell = (text: string, message: Message | null | undefined) => string;
 
 /** The answer of `arc-transfer expect` for a terminal: what to expect, how to get there, the map, the sources. */
 export function expectationText(
   expectation: Expectation,
   setup: Setup,
   look: Look,
-  said: Said,
+  words: Words,
   material: processMaps.MapMaterial | null = null,
 ): string {
-  const tell: Tell = (text, message) =>
-    (message == null ? null : retell(message, said.language)) ?? text;
-  const { point, notes, noteMessages, cautions } = expectation;
+  const { point, notes, noteMessages, cautions, cautionMessages } = expectation;
   const { bold } = look.paint;
-  const from = (text: string | null, message: Message | null, none: string): string =>
-    text === null ? none : tell(text, message);
+  const { expect } = words;
+  const voltage = point.voltageFrom && tell(point.voltageFrom, point.voltageFromMessage, words);
+  const current = point.currentFrom && tell(point.currentFrom, point.currentFromMessage, words);
+  const hang = expect.voltage('').length;
   return `${[
-    ...likely(expectation, look, tell),
-    ...wanted(expectation, setup, look, tell),
-    ...mapLines(setup, look, said, material),
-    bold('What it rests on'),
-    ...wrap(
-      `Voltage: ${from(point.voltageFrom, point.voltageFromMessage, 'not stated')}`,
-      look.width,
-      2,
-      9,
-    ),
-    ...wrap(
-      `Current: ${from(point.currentFrom, point.currentFromMessage, 'not stated, and no wire feed')}`,
-      look.width,
-      2,
-      9,
-    ),
+    ...likely(expectation, look, words),
+    ...wanted(expectation, setup, look, words),
+    ...mapLines(setup, look, words, material),
+    bold(expect.title),
+    ...wrap(expect.voltage(voltage ? voltage.text : null), look.width, 2, hang),
+    ...wrap(expect.current(current ? current.text : null), look.width, 2, hang),
     '',
-    ...expectation.modes.flatMap((one) => modeLines(one, look, tell)),
-    ...extras(expectation, said),
+    ...expectation.modes.flatMap((one) => modeLines(one, look, words)),
+    ...extras(expectation, words),
     '',
-    ...notes.flatMap((note, i) => wrap(tell(note, noteMessages[i]), look.width, 2)),
+    ...tellAll(notes, noteMessages, words).flatMap(({ text }) => wrap(text, look.width, 2)),
     '',
-    bold('Before you act on it'),
-    ...cautions.flatMap((caution) => wrap(caution, look.width, 2)),
+    bold(expect.beforeYouAct),
+    ...tellAll(cautions, cautionMessages, words).flatMap(({ text }) => wrap(text, look.width, 2)),
   ].join('\n')}\n`;
 }
 
 function likely(
   { likeliest, likeliestMessage, chances, chanceMessages }: Expectation,
   look: Look,
-  tell: Tell,
-) {
+  words: Words,
+): string[] {
   if (likeliest === null) return [];
   return [
-    look.paint.bold('What to expect'),
-    ...wrap(tell(likeliest, likeliestMessage), look.width, 2, 2),
-    ...chances.flatMap((one, i) => wrap(tell(one, chanceMessages[i]), look.width, 4, 2)),
+    look.paint.bold(words.expect.likely),
+    ...wrap(tell(likeliest, likeliestMessage, words).text, look.width, 2, 2),
+    ...tellAll(chances, chanceMessages, words).flatMap(({ text }) => wrap(text, look.width, 4, 2)),
     '',
   ];
 }
 
-function wanted(expectation: Expectation, setup: Setup, look: Look, tell: Tell): string[] {
-  const { advice, adviceMessages, howTo, howToMessages } = expectation;
-  if (setup.expectedMode === null) return [];
-  const { bold, mode } = look.paint;
-  const name = mode(setup.expectedMode, setup.expectedMode);
-  const moves = advice.flatMap((one, i) => wrap(tell(one, adviceMessages[i]), look.width, 2, 2));
-  const settings = howTo.flatMap((one, i) => wrap(tell(one, howToMessages[i]), look.width, 2, 2));
+function wanted(
+  { advice, adviceMessages, howTo, howToMessages }: Expectation,
+  { expectedMode }: Setup,
+  look: Look,
+  words: Words,
+): string[] {
+  if (expectedMode === null) return [];
+  const { setFor, changeFor } = words.expect;
+  const name = words.sentences.write.mode(expectedMode);
   const named = howToMessages.some(({ code }) => code === 'set-like-this');
-  const heading = named ? 'Where it is to be set for' : 'What to change for';
+  const block = (heading: string, lines: readonly { text: string }[]): string[] =>
+    lines.length === 0
+      ? []
+      : [
+          look.paint.bold(heading),
+          ...lines.flatMap(({ text }) => wrap(text, look.width, 2, 2)),
+          '',
+        ];
   return [
-    ...(moves.length > 0 ? [`${bold('What to change for')} ${name}`, ...moves, ''] : []),
-    ...(settings.length > 0 ? [`${bold(heading)} ${name}`, ...settings, ''] : []),
+    ...block(changeFor(name), tellAll(advice, adviceMessages, words)),
+    ...block(named ? setFor(name) : changeFor(name), tellAll(howTo, howToMessages, words)),
   ];
 }
 
-function modeLines(one: Expectation['modes'][number], look: Look, tell: Tell): string[] {
+function modeLines(one: Expectation['modes'][number], look: Look, words: Words): string[] {
   const { good, warn, bad, dim, mode } = look.paint;
+  const { permits, lies } = words.expect;
   const paint = { yes: good, possible: warn, no: bad }[one.permit];
-  const head = `  ${mode(one.mode, one.mode.padEnd(14))} ${paint(PERMIT_WORDS[one.permit].padEnd(14))} ${one.process}`;
-  const sources = one.authority.flatMap((source, i) =>
-    wrap(`· ${tell(source, one.authorityMessages[i])}`, look.width, 6, 2),
+  // Modes stand here in English by the names of `--expect`.
+  const name = words.sentences.write.mode(one.mode);
+  const width = Math.max(14, ...Object.values(permits).map((word) => word.length + 1));
+  const head = `  ${mode(one.mode, name.padEnd(longest(words)))} ${paint(permits[one.permit].padEnd(width))} ${one.process}`;
+  const where = tell(one.boundary, one.boundaryMessage, words).text;
+  const sources = tellAll(one.authority, one.authorityMessages, words).flatMap(({ text }) =>
+    wrap(`· ${text}`, look.width, 6, 2),
   );
-  const lies = tell(one.boundary, one.boundaryMessage);
-  return [head, ...wrap(`Lies ${lies}.`, look.width, 4), ...sources.map(dim)];
+  const nowhere = one.boundaryMessage.code === 'not-in-this-gas';
+  return [head, ...wrap(lies(where, nowhere), look.width, 4), ...sources.map(dim)];
 }
 
 /** Heat input as the code named counts it, or both ways; metal deposited. */
 function extras(
-  { arcEnergyKjPerMm, heatInputKjPerMm, depositionKgPerH }: Expectation,
-  { language, code }: Said,
+  { arcEnergyKjPerMm: without, heatInputKjPerMm: within, depositionKgPerH }: Expectation,
+  { expect, heat, result, sentences }: Words,
 ): string[] {
+  const { inUnits } = sentences.write;
   const lines: string[] = [];
-  const shown = inUnitsIn(language);
-  const american = code === 'aws' || code === 'asme';
-  if (arcEnergyKjPerMm !== null && (code === null || american)) {
-    const name = code === null ? 'Arc energy' : 'Heat input';
-    lines.push(
-      `  ${name} ${shown(arcEnergyKjPerMm, 'energy')}, without thermal efficiency (AWS, ASME).`,
-    );
+  if (without !== null && heat === 'both') {
+    lines.push(`  ${expect.arcEnergy(inUnits(without, 'energy'))}`);
   }
-  if (heatInputKjPerMm !== null && !american) {
-    lines.push(
-      `  Heat input ${shown(heatInputKjPerMm, 'energy')}, with thermal efficiency 0.8 (EN 1011-1).`,
-    );
+  if (without !== null && heat === 'no-efficiency') {
+    lines.push(`  ${result.heatInput(inUnits(without, 'energy'), null)}`);
+  }
+  if (within !== null && heat !== 'no-efficiency') {
+    lines.push(`  ${result.heatInput(null, inUnits(within, 'energy'))}`);
   }
   if (depositionKgPerH !== null) {
-    lines.push(`  Metal deposited ${shown(depositionKgPerH, 'deposition')}.`);
+    lines.push(`  ${expect.deposited(inUnits(depositionKgPerH, 'deposition'))}`);
   }
   return lines.length === 0 ? [] : ['', ...lines];
+}
+
+/** So wide that the words of all modes begin at one place. */
+function longest({ sentences }: Words): number {
+  return Math.max(14, ...MODES.map((mode) => sentences.write.mode(mode).length + 1));
 }

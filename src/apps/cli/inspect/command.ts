@@ -2,6 +2,7 @@ import { ffmpegDecoder } from '../../../files/ffmpeg-decoder.js';
 import { openFileSource } from '../../../files/file-source.js';
 import { inspectRecording } from '../../../recording/index.js';
 import { failInput } from '../../terminal/failure.js';
+import { readLanguage } from '../../terminal/flags/language-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { lookOf } from '../../terminal/look.js';
 import { writeOut } from '../../terminal/output.js';
@@ -17,6 +18,7 @@ export async function inspectCommand(
   paths: readonly string[],
   options: Readonly<Record<string, unknown>>,
 ): Promise<void> {
+  const words = readLanguage(options);
   const reading = readReading(options);
   const json = options['json'] === true;
   const look = lookOf(process.stdout);
@@ -27,7 +29,7 @@ export async function inspectCommand(
         const inspection = await inspectRecording(source, reading, { decoders: [ffmpegDecoder()] });
         if (inspection.problem !== null) process.exitCode = 1;
         if (json) await writeOut(`${JSON.stringify(inspection)}\n`);
-        else await writeOut(`${i > 0 ? '\n' : ''}${inspectionText(inspection, look)}`);
+        else await writeOut(`${i > 0 ? '\n' : ''}${inspectionText(inspection, look, words)}`);
       } finally {
         await source.close();
       }

@@ -1,6 +1,6 @@
 import { extname } from 'node:path';
 import { ArcError } from '../../../core/index.js';
-import { localeOf, readLanguage } from '../../terminal/flags/language-flags.js';
+import { readWords } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -8,6 +8,7 @@ import { readSetup } from '../../terminal/flags/setup-flags.js';
 import { listInputs } from '../../terminal/inputs.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { createProgress } from '../../terminal/progress.js';
+import type { Words } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from '../classify/run.js';
 import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
 import { loadPageScript } from './page-script.js';
@@ -25,14 +26,14 @@ export async function reportCommand(
   options: Options,
   engine?: Engine,
 ): Promise<void> {
+  const words = readWords(options);
   const reading = readReading(options, 'raw-format');
   const settings = readSettings(options);
   const setup = await readSetup(options);
   const inputs = await listInputs(given);
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
-  const said = readLanguage(options, localeOf(process.env));
-  const collecting = withEvidence(engine ?? (await engineOf(options)), said);
-  const { writer, sink } = await createOutput(collecting, options, several);
+  const collecting = withEvidence(engine ?? (await engineOf(options)));
+  const { writer, sink } = await createOutput(collecting, options, { several, words });
   const progress = createProgress(inputs.length);
   const job = { engine: collecting, setup, settings, reading, progress };
   let tally: Tally;
@@ -43,15 +44,22 @@ export async function reportCommand(
     await sink.close(false);
     throw error;
   }
-  process.stderr.write(`${several ? sayTally(tally) : ''}wrote ${String(options['out'])}\n`);
+  process.stderr.write(
+    `${several ? sayTally(tally, words) : ''}${words.terminal.tally.wrote(String(options['out']))}\n`,
+  );
   if (tally.failed > 0 || tally.skipped.length === inputs.length) process.exitCode = 1;
 }
 
-async function createOutput(engine: EvidenceEngine, options: Options, several: boolean) {
+async function createOutput(
+  engine: EvidenceEngine,
+  options: Options,
+  { several, words }: { several: boolean; words: Words },
+) {
   const out = String(options['out']);
   const format = formatOf(options, out);
   const figure = text(options['figure']);
-  const common = { out, overwrite: options['overwrite'] === true, script: await loadPageScript() };
+  const overwrite = options['overwrite'] === true;
+  const common = { out, overwrite, words, script: await loadPageScript() };
   if (format === 'html') {
     if (figure !== undefined) throw pageHasAll();
     return createPageWriter(engine, { ...common, several });

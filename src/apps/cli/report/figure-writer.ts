@@ -2,14 +2,9 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { ArcError, didYouMean } from '../../../core/index.js';
-import {
-  ENGLISH_PICTURES,
-  FIGURES,
-  figureFile,
-  type RunView,
-  runPage,
-} from '../../report/index.js';
+import { FIGURES, figureFile, type RunView, runPage } from '../../report/index.js';
 import { fileSink, type Sink } from '../../terminal/sink.js';
+import type { Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
 import { findBrowser, printPage } from './browser.js';
 import type { EvidenceEngine } from './with-evidence.js';
@@ -25,6 +20,7 @@ export interface FigureWriterOptions {
   figure: string | null;
   browser: string | undefined;
   script: string;
+  words: Words;
 }
 
 /**
@@ -35,7 +31,7 @@ export async function createFigureWriter(
   engine: EvidenceEngine,
   options: FigureWriterOptions,
 ): Promise<{ writer: Writer; sink: Sink }> {
-  const { format, figure } = options;
+  const { format, figure, script, words } = options;
   if (figure !== null) checkName(figure);
   const browser = format === 'svg' ? '' : await findBrowser(options.browser);
   const sink = await fileSink(options.out, options.overwrite);
@@ -48,10 +44,12 @@ export async function createFigureWriter(
       result: async (result) => {
         const view = engine.take(result);
         if (figure === null) {
-          await sink.write(await printed(browser, runPage(view, options.script), { kind: 'pdf' }));
+          await sink.write(
+            await printed(browser, runPage(view, script, undefined, words), { kind: 'pdf' }),
+          );
           return;
         }
-        const svg = figureFile(drawn(view, figure));
+        const svg = figureFile(drawn(view, figure, words));
         if (format === 'svg') await sink.write(svg);
         else await sink.write(await printed(browser, ...framed(svg, format)));
       },
@@ -70,12 +68,10 @@ function checkName(figure: string): void {
   });
 }
 
-function drawn(view: RunView, figure: string): string {
-  const svg = FIGURES.find((one) => one.name === figure)?.draw(view, 'figure', ENGLISH_PICTURES);
+function drawn(view: RunView, figure: string, words: Words): string {
+  const svg = FIGURES.find((one) => one.name === figure)?.draw(view, 'figure', words);
   if (svg) return svg;
-  const shown = FIGURES.filter((one) => one.draw(view, 'figure', ENGLISH_PICTURES)).map(
-    (one) => one.name,
-  );
+  const shown = FIGURES.filter((one) => one.draw(view, 'figure', words)).map((one) => one.name);
   throw new ArcError({
     code: 'figure-not-shown',
     what: `${view.result.source.path} does not show "${figure}".`,

@@ -1,5 +1,6 @@
 import type { Engine } from '../../terminal/judge/engine.js';
 import type { Sink } from '../../terminal/sink.js';
+import type { Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
 import { loadPageScript } from './page-script.js';
 import { createPageWriter, together } from './page-writer.js';
@@ -16,7 +17,7 @@ export interface OpenReport {
 /** Begins a report; what runs through `engine` and then `tee(writer)` ends up in it. */
 export async function openReport(
   engine: Engine,
-  options: { out: string; several: boolean; overwrite: boolean },
+  options: { out: string; several: boolean; overwrite: boolean; words: Words },
 ): Promise<OpenReport> {
   const collecting = withEvidence(engine);
   const script = await loadPageScript();

@@ -10,6 +10,7 @@ import {
   runPage,
 } from '../../report/index.js';
 import { fileSink, type Sink } from '../../terminal/sink.js';
+import type { Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
 import type { EvidenceEngine } from './with-evidence.js';
 
@@ -19,6 +20,7 @@ export interface PageWriterOptions {
   /** More than one input: an index, and a folder beside it with a page a run. */
   several: boolean;
   script: string;
+  words: Words;
 }
 
 /** Writes results as pages, each as soon as it is there; nothing appears under its name half-written. */
@@ -26,11 +28,11 @@ export async function createPageWriter(
   engine: EvidenceEngine,
   options: PageWriterOptions,
 ): Promise<{ writer: Writer; sink: Sink }> {
-  const { out, overwrite } = options;
+  const { out, overwrite, script, words } = options;
   const sink = await fileSink(out, overwrite);
   if (!options.several) {
     const result = (one: Result): Promise<void> =>
-      sink.write(runPage(engine.take(one), options.script));
+      sink.write(runPage(engine.take(one), script, undefined, words));
     return { sink, writer: { begin: nothing, result, end: nothing } };
   }
   const folder = join(dirname(out), `${basename(out, extname(out))}-runs`);
@@ -47,7 +49,7 @@ export async function createPageWriter(
         const name = pageName(entries.length, one.source.path);
         const page = await fileSink(join(folder, name), overwrite);
         const up = `../${encodeURIComponent(basename(out))}`;
-        await page.write(runPage(view, options.script, up));
+        await page.write(runPage(view, script, up, words));
         await page.close(true);
         entries.push(indexEntry(view, `${encodeURIComponent(basename(folder))}/${name}`));
         // Two runs are set side by side; with more, their evidence need not be kept.
@@ -57,7 +59,9 @@ export async function createPageWriter(
       end: async () => {
         const [first, second] = firstTwo;
         const pair = entries.length === 2 && first && second;
-        await sink.write(indexPage(entries, pair ? compareSection(first, second) : ''));
+        await sink.write(
+          indexPage(entries, pair ? compareSection(first, second, words) : '', words),
+        );
       },
     },
   };

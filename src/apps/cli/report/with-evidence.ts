@@ -2,7 +2,6 @@ import { extractorFor } from '../../../analysis/index.js';
 import type { Result } from '../../../analysis/result/index.js';
 import { loadShippedModel } from '../../../files/shipped-models.js';
 import type { RunView } from '../../report/index.js';
-import { inWords, type Said } from '../../terminal/flags/language-flags.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { EvidenceCollector, placeRun, watched } from '../../view/evidence/index.js';
 
@@ -13,7 +12,7 @@ export interface EvidenceEngine extends Engine {
 }
 
 /** Lets an engine's samples pass by a collector, so that a report needs no second reading. */
-export function withEvidence(engine: Engine, said?: Said): EvidenceEngine {
+export function withEvidence(engine: Engine): EvidenceEngine {
   const views = new WeakMap<Result, RunView>();
   return {
     ...engine,
@@ -30,9 +29,7 @@ export function withEvidence(engine: Engine, said?: Said): EvidenceEngine {
       });
       const evidence = collector.finish(result);
       const placement = placeRun(options.setup, result);
-      const view = { result: inWords(result, said), evidence, placement };
-      const modelCard = await cardOf(result);
-      views.set(result, { ...view, modelCard, ...(said && { units: said.units }) });
+      views.set(result, { result, evidence, placement, modelCard: await cardOf(result) });
       return result;
     },
     take(result) {

@@ -8,7 +8,6 @@ import { followLanguage } from './follow-language.js';
 import { judgeFile } from './judge-file.js';
 import type { RunStore } from './run-store.js';
 import { newId, recordingName, runOf, stated } from './runs.js';
-import { sentencesOf } from './sentences-of.js';
 import type { Leftover, Shown } from './state.js';
 import type { Store } from './store.js';
 
@@ -104,7 +103,7 @@ export class RecordingActions {
       this.#store.set({ setupError: null });
       return true;
     } catch (error) {
-      this.#store.set({ setupError: sentencesOf(error) });
+      this.#store.set({ setupError: { error } });
       return false;
     }
   }

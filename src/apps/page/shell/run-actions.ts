@@ -1,4 +1,4 @@
-import { csvCell, csvHeader, csvRow, jsonText } from '../../view/index.js';
+import { csvCell, csvHeader, csvRow, jsonText, viewVerdict } from '../../view/index.js';
 import type { Judged } from '../messages.js';
 import type { Run } from '../storage/database.js';
 import { followLanguage } from './follow-language.js';
@@ -59,7 +59,7 @@ export class RunActions {
     const { evidence, pictures } = judged;
     this.#store.set({
       shown: { ...shown, run, kept, evidence, pictures },
-      message: words.result.verdict(result),
+      message: viewVerdict(result, words.view).headline,
     });
     await followLanguage(this.#store);
   }

@@ -55,8 +55,8 @@ export interface State {
   trouble: MicrophoneTrouble | null;
   leftovers: readonly Leftover[];
   setup: RawSetup;
-  /** What is wrong with the set-up as typed, what was expected, what to do; in the words of the core. */
-  setupError: readonly string[] | null;
+  /** What refuses the set-up as typed; null where nothing does. */
+  setupError: { error: unknown } | null;
   student: string;
   booth: string;
   booths: readonly string[];

@@ -1,10 +1,11 @@
 import { type ComponentChild, h } from 'preact';
+import { viewVerdict } from '../../view/index.js';
 import type { Run } from '../storage/database.js';
 import type { View } from './view.js';
 
 /** Two runs in one table, the earlier first; where none are picked, the two newest. */
 export function compareView({ state }: View): ComponentChild {
-  const { page, result, lang } = state.words;
+  const { page, view: words, lang } = state.words;
   const chosen = state.picked.flatMap((id) => state.runs.filter((one) => one.id === id));
   const pair = (chosen.length === 2 ? chosen : state.runs.slice(0, 2)).toSorted(
     (a, b) => a.createdMs - b.createdMs,
@@ -35,14 +36,12 @@ export function compareView({ state }: View): ComponentChild {
           ),
           row(page.student, (run) => run.student),
           row(page.booth, (run) => run.booth),
-          row(compareRow.mode, (run) => result.verdict(run.result)),
-          row(compareRow.confidence, ({ result: one }) =>
-            one.confidence === null ? '' : result.confidence(one.confidence),
-          ),
-          row(compareRow.rates, (run) => result.rates(run.result)),
-          row(compareRow.arc, (run) => result.where(run.result)),
-          row(compareRow.settings, ({ result: one }) =>
-            one.crossCheck ? result.answers[one.crossCheck.settings.answer] : '',
+          row(compareRow.mode, ({ result }) => viewVerdict(result, words).headline),
+          row(compareRow.confidence, ({ result }) => viewVerdict(result, words).sure ?? ''),
+          row(compareRow.rates, ({ result }) => viewVerdict(result, words).rates),
+          row(compareRow.arc, ({ result }) => viewVerdict(result, words).where),
+          row(compareRow.settings, ({ result: { crossCheck } }) =>
+            crossCheck ? words.result.answers[crossCheck.settings.answer] : '',
           ),
         ]),
       ]),

@@ -1,4 +1,5 @@
 import { type ComponentChild, h } from 'preact';
+import { viewVerdict } from '../../view/index.js';
 import type { FileJob } from '../shell/state.js';
 import { setupForm } from './setup-form.js';
 import type { View } from './view.js';
@@ -48,13 +49,13 @@ export function filesView(view: View): ComponentChild {
 }
 
 function jobRow({ app, state }: View, job: FileJob): ComponentChild {
-  const { page, result } = state.words;
+  const { page, view: shared } = state.words;
   const running = job.status === 'waiting' || job.status === 'working';
   const words = {
     waiting: page.waiting,
     working: page.working(`${Math.round(100 * job.share)} %`),
     cancelled: page.cancelled,
-    done: job.run ? result.verdict(job.run.result) : page.done,
+    done: job.run ? viewVerdict(job.run.result, shared).headline : page.done,
   }[job.status];
   return h('li', { key: job.id, class: 'job' }, [
     h('span', { class: 'file' }, job.file.name),

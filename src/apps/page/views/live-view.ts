@@ -8,10 +8,10 @@ const STRIP = 100;
 
 /** While recording: few, large words, to be read from afar afterwards or by somebody beside it. */
 export function liveView({ state }: View): ComponentChild {
-  const { page, result } = state.words;
+  const { page, view: words } = state.words;
   const { live } = state;
   const usable = live?.usableS ?? 0;
-  const name = live?.mode == null ? null : result.mode(live.mode);
+  const name = live?.mode == null ? null : words.mode(live.mode);
   return h('div', { class: 'live-panel' }, [
     h('h1', { class: 'arc-state', 'aria-live': 'polite' }, live?.arc ? page.arcYes : page.arcNo),
     h(

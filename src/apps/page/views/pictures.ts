@@ -1,8 +1,9 @@
 import { Component, type ComponentChild, createRef, h } from 'preact';
 import type { Result } from '../../../analysis/result/index.js';
 import { hydrate } from '../../report/client/index.js';
-import type { PictureWords } from '../../report/index.js';
+
 import type { Evidence } from '../../view/evidence/index.js';
+import type { TimePictureWords } from '../../view/index.js';
 
 interface Props {
   evidence: Evidence;
@@ -10,7 +11,7 @@ interface Props {
   /** From the worker; every text of the recording in it is escaped there. */
   markup: string;
   /** Those of the markup. */
-  words: PictureWords;
+  words: TimePictureWords;
 }
 
 /** The pictures of a run, with zoom and playback; drawn once and then left to their own script. */

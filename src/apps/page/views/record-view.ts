@@ -1,4 +1,5 @@
 import { type ComponentChild, h } from 'preact';
+import { sentencesOf } from '../shell/sentences-of.js';
 import type { Leftover } from '../shell/state.js';
 import { liveView } from './live-view.js';
 import { said } from './localized.js';
@@ -70,7 +71,10 @@ function afterView(view: View): ComponentChild {
       ? null
       : h('p', { class: 'trouble', role: 'alert' }, [
           `${page.setupWrong}:`,
-          ...state.setupError.flatMap((one) => [' ', said(view, state.words.result.said(one))]),
+          ...sentencesOf(state.setupError.error, state.words).flatMap((one) => [
+            ' ',
+            said(view, one),
+          ]),
         ]),
     state.store === 'none' ? h('p', { class: 'trouble' }, page.noStore) : null,
     ...state.leftovers.map((one) => leftoverView(view, one)),
@@ -90,10 +94,10 @@ function afterView(view: View): ComponentChild {
 }
 
 function leftoverView({ app, state }: View, one: Leftover): ComponentChild {
-  const { page, result } = state.words;
+  const { page, view: words } = state.words;
   return h('div', { class: 'leftover', key: one.id }, [
     h('h2', null, page.unfinishedTitle),
-    h('p', null, page.unfinished(result.time(one.seconds))),
+    h('p', null, page.unfinished(words.numbers.time(one.seconds))),
     h('div', { class: 'row' }, [
       h('button', { type: 'button', onClick: () => void app.recording.recover(one) }, page.judgeIt),
       h(

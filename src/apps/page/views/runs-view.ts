@@ -1,5 +1,5 @@
 import { type ComponentChild, h } from 'preact';
-import { verdictLetter } from '../../report/index.js';
+import { viewVerdict } from '../../view/index.js';
 import type { Run } from '../storage/database.js';
 import { compareView } from './compare-view.js';
 import type { View } from './view.js';
@@ -33,25 +33,24 @@ export function runsView(view: View): ComponentChild {
 
 function runRow(view: View, run: Run): ComponentChild {
   const { app, state } = view;
-  const { page, result, lang } = state.words;
-  const { mode, confidence, source } = run.result;
-  const single = mode !== null && mode !== 'mixed' ? mode : 'none';
+  const { page, view: words, lang } = state.words;
+  const { mode, letter, headline, sure } = viewVerdict(run.result, words);
   const who = [run.student, run.booth].filter((one) => one !== '').join(', ');
   const when = new Date(run.createdMs).toLocaleString(lang, {
     dateStyle: 'medium',
     timeStyle: 'short',
   });
-  return h('li', { key: run.id, class: `run mode-${single}` }, [
-    h('span', { class: 'letter small-letter', 'aria-hidden': 'true' }, verdictLetter(run.result)),
+  return h('li', { key: run.id, class: `run mode-${mode ?? 'none'}` }, [
+    h('span', { class: 'letter small-letter', 'aria-hidden': 'true' }, letter),
     h('div', { class: 'run-words' }, [
       h(
         'button',
         { type: 'button', class: 'link', onClick: () => void app.runs.open(run) },
-        result.verdict(run.result),
+        headline,
       ),
-      h('p', { class: 'small' }, confidence === null ? ' ' : result.confidence(confidence)),
+      h('p', { class: 'small' }, sure ?? ' '),
       h('p', { class: 'small' }, [who === '' ? '' : `${who} · `, when]),
-      run.origin === 'file' ? h('p', { class: 'small file' }, source.path) : null,
+      run.origin === 'file' ? h('p', { class: 'small file' }, run.result.source.path) : null,
     ]),
     h('div', { class: 'run-acts' }, [
       h('label', { class: 'tick' }, [
@@ -66,7 +65,7 @@ function runRow(view: View, run: Run): ComponentChild {
         'button',
         {
           type: 'button',
-          'aria-label': `${page.remove}: ${result.verdict(run.result)}, ${when}`,
+          'aria-label': `${page.remove}: ${headline}, ${when}`,
           onClick: () => void app.runs.remove(run.id),
         },
         page.remove,

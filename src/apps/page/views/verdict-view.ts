@@ -1,12 +1,10 @@
 import { type ComponentChild, h } from 'preact';
 import { defaultSettings } from '../../../analysis/index.js';
-import type { Result } from '../../../analysis/result/index.js';
-import { verdictLetter } from '../../report/index.js';
-import { cautionsOf } from '../../view/index.js';
+import { type ResultView, viewResult, wordsFor } from '../../view/index.js';
 import type { Shown } from '../shell/state.js';
 import { chooseWords } from '../words/index.js';
 import { againstView, nextView } from './cross-check-view.js';
-import { said } from './localized.js';
+import { said, saidList } from './localized.js';
 import { Pictures } from './pictures.js';
 import { runStrip } from './run-strip.js';
 import type { View } from './view.js';
@@ -20,8 +18,9 @@ export function verdictView(view: View): ComponentChild {
   const { shown } = state;
   if (!shown) return h('section', null, [h('h1', null, page.noVerdict), tryAgain(view)]);
   const { result } = shown.run;
+  const said = viewResult(result, wordsFor(state.words.view, { units: state.units }));
   return h('section', { class: 'verdict-page' }, [
-    answer(view, result),
+    answer(view, said),
     askWeld(view, shown),
     tryAgain(view),
     runStrip(view),
@@ -30,33 +29,26 @@ export function verdictView(view: View): ComponentChild {
       : null,
     shown.interruption ? h('p', { class: 'trouble' }, page.interruption[shown.interruption]) : null,
     keptWords(view, shown),
-    againstView(view, result),
-    nextView(view, result),
-    reasons(view, result),
-    doubts(view, result),
-    cautions(view, result),
+    againstView(view, said),
+    nextView(view, said),
+    reasons(view, said),
+    doubts(view, said),
+    cautions(view, said),
     pictures(view, shown),
     saving(view, shown),
   ]);
 }
 
-function answer(view: View, result: Result): ComponentChild {
-  const { words } = view.state;
-  const single = result.mode !== null && result.mode !== 'mixed' ? result.mode : 'none';
-  // The message of an error says what was expected and what to do, too.
-  const reason = result.error?.message ?? result.statusReason;
-  const lines = [words.result.where(result), words.result.rates(result)];
-  if (result.status === 'unsure') lines.push(words.result.leaning(result));
-  return h('div', { class: `answer-card mode-${single}` }, [
-    h('div', { class: 'letter', 'aria-hidden': 'true' }, verdictLetter(result)),
+function answer(view: View, { verdict, file }: ResultView): ComponentChild {
+  const lines = [verdict.where, verdict.rates, verdict.leaning ?? ''].filter((line) => line !== '');
+  return h('div', { class: `answer-card mode-${verdict.mode ?? 'none'}` }, [
+    h('div', { class: 'letter', 'aria-hidden': 'true' }, verdict.letter),
     h('div', null, [
-      h('h1', { id: 'verdict-words' }, words.result.verdict(result)),
-      result.confidence === null
-        ? null
-        : h('p', { class: 'sure' }, words.result.confidence(result.confidence)),
-      h('p', null, said(view, words.result.said(reason))),
-      ...lines.filter((line) => line !== '').map((line) => h('p', null, line)),
-      h('p', { class: 'small file' }, result.source.path),
+      h('h1', { id: 'verdict-words' }, verdict.headline),
+      verdict.sure === null ? null : h('p', { class: 'sure' }, verdict.sure),
+      h('p', null, said(view, verdict.why)),
+      ...lines.map((line) => h('p', null, line)),
+      h('p', { class: 'small file' }, file),
     ]),
   ]);
 }
@@ -104,66 +96,46 @@ function keptWords({ state }: View, { kept }: Shown): ComponentChild {
   return h('p', { class: 'trouble', role: 'alert' }, words);
 }
 
-function reasons(view: View, result: Result): ComponentChild {
-  const { words } = view.state;
-  if (result.reasons.length === 0) return null;
-  const ranked = result.reasons.toSorted((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
+function reasons(view: View, { reasons: ranked }: ResultView): ComponentChild {
+  if (ranked.length === 0) return null;
   return h('div', { class: 'block' }, [
-    h('h2', null, words.page.why),
+    h('h2', null, view.state.words.page.why),
     h(
       'ul',
       null,
       ranked
         .slice(0, 5)
-        .map((one) =>
-          h('li', null, [
-            one.speaksFor ? h('strong', null, `${words.result.mode(one.speaksFor)}: `) : null,
-            said(view, words.result.reason(one)),
-          ]),
+        .map(({ mode, side, text }) =>
+          h('li', null, [mode === null ? null : h('strong', null, `${side}: `), said(view, text)]),
         ),
     ),
   ]);
 }
 
-function doubts(view: View, result: Result): ComponentChild {
-  const { page, result: words } = view.state.words;
-  if (result.status === 'failed') return null;
-  const { notes } = result.source;
+function doubts(view: View, { doubts: list, notes, verdict }: ResultView): ComponentChild {
+  const { page } = view.state.words;
+  if (verdict.status === 'failed') return null;
   return h('div', { class: 'block' }, [
     h('h2', null, page.doubts),
-    result.quality.length === 0
+    list.length === 0
       ? h('p', null, page.noDoubts)
       : h(
           'ul',
           null,
-          result.quality.map((one) =>
-            h('li', null, [said(view, words.said(one.message)), ` (${words.percent(one.share)})`]),
-          ),
+          list.map(({ text, share }) => h('li', null, [said(view, text), ` (${share})`])),
         ),
     notes.length === 0
       ? null
-      : h('details', null, [
-          h('summary', null, page.assumed(notes.length)),
-          h(
-            'ul',
-            null,
-            notes.map((one) => h('li', null, said(view, words.said(one.message)))),
-          ),
-        ]),
+      : h('details', null, [h('summary', null, page.assumed(notes.length)), saidList(view, notes)]),
   ]);
 }
 
-function cautions(view: View, result: Result): ComponentChild {
-  const { page, result: words } = view.state.words;
-  const list = cautionsOf(result);
+function cautions(view: View, { cautions: list }: ResultView): ComponentChild {
+  const { page } = view.state.words;
   if (list.length === 0) return null;
   return h('div', { class: 'block cautions', role: 'note', 'aria-label': page.cautions }, [
     h('h2', null, page.cautions),
-    h(
-      'ul',
-      null,
-      list.map((one) => h('li', null, said(view, words.said(one)))),
-    ),
+    saidList(view, list),
   ]);
 }
 
@@ -172,7 +144,7 @@ function pictures({ app, state }: View, shown: Shown): ComponentChild {
   if (shown.evidence && shown.pictures) {
     const { lang, markup } = shown.pictures;
     const { evidence, run } = shown;
-    const words = chooseWords(lang, []).pictures;
+    const words = chooseWords(lang, []).view;
     return h('div', { class: 'evidence', lang, key: `${run.id} ${lang}` }, [
       h('h2', { lang: state.words.lang }, page.pictures),
       h(Pictures, { evidence, result: run.result, markup, words }),

@@ -1,8 +1,8 @@
-import { ENGLISH_PICTURES } from '../../report/index.js';
-import { ENGLISH_RESULT } from './english-result.js';
+import { ENGLISH as VIEW } from '../../view/index.js';
 import type { PageWords, Words } from './words.js';
 
 const PAGE: PageWords = {
+  lang: 'en',
   language: 'English',
   title: 'Arc transfer',
   lead: 'Listen to a weld, hear how the metal crosses, try again.',
@@ -104,6 +104,7 @@ const PAGE: PageWords = {
     dcen: 'DCEN',
     ac: 'AC',
   },
+  expected: (what) => `Expected ${what}.`,
   setupWrong: 'The set-up can’t be used as typed',
   why: 'Why',
   doubts: 'Doubts about the recording',
@@ -190,10 +191,5 @@ const PAGE: PageWords = {
   foreign: '',
 };
 
-/** English: the language of the command line. */
-export const ENGLISH: Words = {
-  lang: 'en',
-  page: PAGE,
-  result: ENGLISH_RESULT,
-  pictures: ENGLISH_PICTURES,
-};
+/** English. */
+export const ENGLISH: Words = { lang: VIEW.lang, page: PAGE, view: VIEW };

@@ -1,9 +1,8 @@
-import { GERMAN_PICTURES } from './german-pictures.js';
-import { GERMAN_RESULT } from './german-result.js';
-import { SETUP_FIELDS } from './german-setup.js';
+import { GERMAN as VIEW } from '../../view/index.js';
 import type { PageWords, Words } from './words.js';
 
 const PAGE: PageWords = {
+  lang: 'de',
   language: 'Deutsch',
   title: 'Lichtbogen hören',
   lead: 'Eine Naht anhören, erfahren, wie der Werkstoff übergeht, noch einmal versuchen.',
@@ -79,7 +78,18 @@ const PAGE: PageWords = {
   setupHelp:
     'Einmal je Kabine eintippen; sie wird auf diesem Gerät gemerkt. Sie wird mit dem Urteil verglichen und ändert es nie.',
   setupMore: 'Mehr zur Einstellung',
-  fields: SETUP_FIELDS,
+  fields: {
+    wireDiameter: { label: 'Drahtdurchmesser', hint: '0,9 mm' },
+    gas: { label: 'Schutzgas', hint: 'Ar+18CO2' },
+    setVoltage: { label: 'Eingestellte Spannung', hint: '18,5 V' },
+    wireFeed: { label: 'Drahtvorschub', hint: '5 m/min' },
+    expect: { label: 'Gewünschte Lichtbogenart', hint: '' },
+    wireMaterial: { label: 'Drahtwerkstoff', hint: '' },
+    voltsAt: { label: 'Spannung gilt an', hint: '' },
+    stickOut: { label: 'Freies Drahtende', hint: '15 mm' },
+    source: { label: 'Programm der Stromquelle', hint: '' },
+    polarity: { label: 'Polung', hint: '' },
+  },
   student: 'Schüler',
   booth: 'Kabine',
   whoHelp: 'Freier Text. Er bleibt auf diesem Gerät, außer Sie sichern ihn als Datei.',
@@ -93,7 +103,7 @@ const PAGE: PageWords = {
     'stainless-steel': 'nichtrostender Stahl',
     aluminium: 'Aluminium',
     source: 'Stromquelle',
-    feeder: 'Vorschubgerät',
+    feeder: 'Drahtvorschubgerät',
     arc: 'Lichtbogen',
     steady: 'gleichmäßig',
     pulsed: 'gepulst',
@@ -101,6 +111,7 @@ const PAGE: PageWords = {
     dcen: 'Draht am Minuspol',
     ac: 'Wechselstrom',
   },
+  expected: (what) => `Erwartet: ${what}.`,
   setupWrong: 'Die Einstellung ist so nicht brauchbar',
   why: 'Warum',
   doubts: 'Zweifel an der Aufnahme',
@@ -184,13 +195,9 @@ const PAGE: PageWords = {
     'Das Mikrofon wird roh verlangt: Pegelregelung, Rauschunterdrückung und Echounterdrückung aus. Was der Browser wirklich anwandte, steht bei jedem Versuch.',
   ],
   skip: 'Zum Inhalt',
-  foreign: 'Einzelne Sätze stehen auf Englisch, wie sie das Ergebnis festhält.',
+  foreign:
+    'Versuche, die mit einer älteren Fassung dieser Seite beurteilt wurden, zeigen einzelne Sätze auf Englisch.',
 };
 
 /** German. */
-export const GERMAN: Words = {
-  lang: 'de',
-  page: PAGE,
-  result: GERMAN_RESULT,
-  pictures: GERMAN_PICTURES,
-};
+export const GERMAN: Words = { lang: VIEW.lang, page: PAGE, view: VIEW };

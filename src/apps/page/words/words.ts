@@ -1,30 +1,12 @@
-import type { Result } from '../../../analysis/result/index.js';
-import type { Mode, UnitSystem } from '../../../core/index.js';
-import type { LocalizedText, PictureWords } from '../../report/index.js';
+import type { UnitSystem } from '../../../core/index.js';
+import type { Words as ViewWords } from '../../view/index.js';
 import type { Interruption } from '../capture/interruption.js';
 import type { MicrophoneTrouble } from '../capture/microphone.js';
 
-/** A sentence with the language it really is in, for screen readers. */
-export type { LocalizedText };
-
-/** Words about a result. */
-export interface ResultWords {
-  mode(mode: Mode): string;
-  verdict(result: Result): string;
-  confidence(share: number): string;
-  where(result: Result): string;
-  rates(result: Result): string;
-  leaning(result: Result): string;
-  time(seconds: number): string;
-  percent(share: number): string;
-  /** A sentence that stands in the result document, in this language where it is known. */
-  said(text: string): LocalizedText;
-  reason(reason: Result['reasons'][number]): LocalizedText;
-  answers: Record<'agrees' | 'disagrees' | 'cannot-tell', string>;
-}
-
-/** Everything else that the page says. Texts are whole sentences or labels; nothing is put together elsewhere. */
+/** What the page says around a result. Texts are whole sentences or labels; nothing is put together elsewhere. */
 export interface PageWords {
+  /** Language tag. */
+  lang: string;
   language: string;
   title: string;
   lead: string;
@@ -71,6 +53,8 @@ export interface PageWords {
   unknownOption: string;
   choices: Record<string, string>;
   setupWrong: string;
+  /** What would have been right, as a sentence. */
+  expected(what: string): string;
   why: string;
   doubts: string;
   assumed(count: number): string;
@@ -134,9 +118,10 @@ export interface PageWords {
   foreign: string;
 }
 
+/** A language of the page. */
 export interface Words {
   lang: string;
   page: PageWords;
-  result: ResultWords;
-  pictures: PictureWords;
+  /** What terminal, report and page alike say of a result. */
+  view: ViewWords;
 }

@@ -6,7 +6,7 @@ import {
   scaleLog,
   scaleSqrt,
 } from 'd3-scale';
-import type { NumberWords } from '../words.js';
+import type { NumberWords } from '../../view/index.js';
 import { el, text } from './svg.js';
 
 export type Scale =

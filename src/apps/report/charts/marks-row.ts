@@ -1,5 +1,5 @@
 import { MARK_S, type Marks } from '../../view/evidence/index.js';
-import type { PictureWords } from '../words.js';
+import type { TimePictureWords } from '../../view/index.js';
 import { type TrackArea, timeScale } from './mode-tracks.js';
 import { el, hint, short, text } from './svg.js';
 
@@ -8,7 +8,7 @@ const MOST_SINGLE = 400;
 export const MARK_HEIGHT = 24;
 
 /** Shorts as bars as long as they last, drops as diamonds. */
-export function marksRow(marks: Marks, area: TrackArea, words: PictureWords): string {
+export function marksRow(marks: Marks, area: TrackArea, words: TimePictureWords): string {
   const { fromS, toS } = area.window;
   const inside: number[] = [];
   marks.starts.forEach((start, k) => {
@@ -48,7 +48,11 @@ export function marksRow(marks: Marks, area: TrackArea, words: PictureWords): st
 }
 
 /** Said where the view goes on after the last mark that was kept. */
-function cutOff({ starts, total }: Marks, toS: number, { time, numbers }: PictureWords): string {
+function cutOff(
+  { starts, total }: Marks,
+  toS: number,
+  { time, numbers }: TimePictureWords,
+): string {
   const lastS = starts[starts.length - 1]! * MARK_S;
   if (total <= starts.length || toS <= lastS) return '';
   return time.keptUpTo(numbers.time(lastS), total);

@@ -1,7 +1,7 @@
 import { MODES, type Mode } from '../../../core/index.js';
-import { MODE_WORDS } from '../../view/index.js';
+import { MODE_LETTERS } from '../../../setup/index.js';
+import type { TimePictureWords } from '../../view/index.js';
 import type { TimeRun, TimeWindow } from '../run-view.js';
-import type { PictureWords } from '../words.js';
 import { modeClass, modeFill } from './mode-marks.js';
 import { el, hint, short, text } from './svg.js';
 
@@ -27,11 +27,11 @@ export interface TrackArea {
  * The run as a score: a track a mode, so that place says the mode, and the height of a block its
  * confidence. The line in each track is what single windows spoke for.
  */
-export function modeTracks(run: TimeRun, area: TrackArea, words: PictureWords): string {
+export function modeTracks(run: TimeRun, area: TrackArea, words: TimePictureWords): string {
   const x = timeScale(area);
   const tracks = LANES.map((mode, k) => {
     const bottom = area.top + (k + 1) * LANE_HEIGHT;
-    const name = mode ? MODE_WORDS[mode].letter : '?';
+    const name = mode ? MODE_LETTERS[mode] : '?';
     return (
       el('line', { class: 'grid', x1: area.left, x2: area.right, y1: bottom, y2: bottom }) +
       text(area.left - 8, bottom - 6, name, { class: 'lane-letter', 'text-anchor': 'end' })
@@ -58,7 +58,7 @@ export function modeTracks(run: TimeRun, area: TrackArea, words: PictureWords): 
   return [...arcs, ...tracks, ...drawn, ...names].join('');
 }
 
-function blocks(run: TimeRun, area: TrackArea, words: PictureWords): string[] {
+function blocks(run: TimeRun, area: TrackArea, words: TimePictureWords): string[] {
   const x = timeScale(area);
   const { time, percent } = words.numbers;
   return run.segments

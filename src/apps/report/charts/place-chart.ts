@@ -1,6 +1,6 @@
+import { MODE_LETTERS } from '../../../setup/index.js';
 import type { Placement } from '../../view/evidence/index.js';
-import { MODE_WORDS } from '../../view/index.js';
-import type { PictureWords } from '../words.js';
+import type { Words } from '../../view/index.js';
 import { type Frame, frame } from './frame.js';
 import { modeClass, modeFill } from './mode-marks.js';
 import { sayPlace, sayWindow } from './place-said.js';
@@ -13,7 +13,7 @@ const BOX = { left: 60, right: 880, top: 34, bottom: 380 };
  * The run among published windows. Each source is an outline with the letter of its mode; where outlines
  * of different modes overlap, the sources disagree. Hatched zones are where the boundaries are disputed.
  */
-export function placeChart(place: Placement, id: string, words: PictureWords): string {
+export function placeChart(place: Placement, id: string, words: Words): string {
   const range = limits(place);
   const axes = frame(
     BOX,
@@ -67,7 +67,7 @@ function limits({ bands, run }: Placement): { a: [number, number]; v: [number, n
   };
 }
 
-function zones(place: Placement, { x, y }: Frame, words: PictureWords): string {
+function zones(place: Placement, { x, y }: Frame, words: Words): string {
   const { dipZone, sprayZone, transition: name } = words.place;
   const across = (range: { min: number; max: number }, label: string) => {
     const top = y(Math.min(range.max, y.domain()[1]!));
@@ -104,10 +104,10 @@ function zones(place: Placement, { x, y }: Frame, words: PictureWords): string {
   ].join('');
 }
 
-function bands(place: Placement, { x, y }: Frame, words: PictureWords): string {
+function bands(place: Placement, { x, y }: Frame, words: Words): string {
   return place.bands
     .map((band) => {
-      const { letter } = MODE_WORDS[band.mode];
+      const letter = MODE_LETTERS[band.mode];
       const rect = {
         x: x(band.currentA.min),
         width: Math.max(2, x(band.currentA.max) - x(band.currentA.min)),
@@ -128,11 +128,7 @@ function bands(place: Placement, { x, y }: Frame, words: PictureWords): string {
 }
 
 /** A cross with the box of what is not known better; a bar where only one of the two is known. */
-function run(
-  { run: { voltageV, currentA } }: Placement,
-  { x, y }: Frame,
-  words: PictureWords,
-): string {
+function run({ run: { voltageV, currentA } }: Placement, { x, y }: Frame, words: Words): string {
   const left = currentA ? x(currentA.min) : BOX.left;
   const right = currentA ? x(currentA.max) : BOX.right;
   const top = voltageV ? y(voltageV.max) : BOX.top;
@@ -155,7 +151,7 @@ function run(
   ].join('');
 }
 
-function feeds({ feeds: scale }: Placement, { x }: Frame, words: PictureWords): string {
+function feeds({ feeds: scale }: Placement, { x }: Frame, words: Words): string {
   const shown = scale.filter(({ currentA }) => x(currentA) >= BOX.left && x(currentA) <= BOX.right);
   if (shown.length === 0) return '';
   const at = BOX.bottom + 52;

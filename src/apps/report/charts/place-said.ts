@@ -1,14 +1,14 @@
 import { MODES } from '../../../core/index.js';
 import type { Placement } from '../../view/evidence/index.js';
-import type { PictureWords } from '../words.js';
+import { type PictureWords, tell, type Words } from '../../view/index.js';
 
 /** One published window in a line: mode, amperes, volts, for what, on whose authority. */
-export function sayWindow(band: Placement['bands'][number], words: PictureWords): string {
+export function sayWindow(band: Placement['bands'][number], words: Words): string {
   const { decimal } = words.numbers;
   const span = ({ min, max }: { min: number; max: number }) =>
     `${decimal(String(min))}–${decimal(String(max))}`;
-  const about = words.said(band.about).text;
-  const authority = words.said(band.authority).text;
+  const about = tell(band.about, band.aboutMessage, words).text;
+  const authority = tell(band.authority, band.authorityMessage, words).text;
   return `${words.mode(band.mode)}: ${span(band.currentA)} A, ${span(band.voltageV)} V. ${about}. ${authority}`;
 }
 

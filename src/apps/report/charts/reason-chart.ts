@@ -1,6 +1,6 @@
 import type { Result } from '../../../analysis/result/index.js';
 import type { Mode } from '../../../core/index.js';
-import type { PictureWords } from '../words.js';
+import { rankReasons, viewReason, type Words } from '../../view/index.js';
 import { modeClass, modeFill } from './mode-marks.js';
 import { el, hint, picture, text } from './svg.js';
 
@@ -15,10 +15,10 @@ export function reasonChart(
   reasons: Result['reasons'],
   likeliest: Mode | null,
   id: string,
-  words: PictureWords,
+  words: Words,
   width = 900,
 ): string {
-  const ranked = rank(reasons).slice(0, MOST);
+  const ranked = rankReasons(reasons).slice(0, MOST);
   const largest = ranked.reduce((top, one) => Math.max(top, Math.abs(one.weight)), 1e-9);
   const lead = likeliest ? words.mode(likeliest) : words.reasons.any;
   const middle = width / 2;
@@ -26,8 +26,9 @@ export function reasonChart(
   const rows = ranked.map((reason, k) => {
     const top = 30 + k * ROW;
     const length = Math.max(2, (Math.abs(reason.weight) / largest) * reach);
-    const side = sideOf(reason, words);
-    const said = words.reason(reason).text;
+    const view = viewReason(reason, words);
+    const { side } = view;
+    const said = view.text.text;
     const against = (reason.speaksFor === likeliest) !== reason.weight >= 0;
     return [
       el(
@@ -70,17 +71,6 @@ export function reasonChart(
       ...rows,
     ].join(''),
   );
-}
-
-/** `for spray`, `against globular`. */
-export function sideOf(reason: Result['reasons'][number], words: PictureWords): string {
-  const name = reason.speaksFor ? words.mode(reason.speaksFor) : words.reasons.anyMode;
-  return words.reasons.side(reason.weight < 0, name);
-}
-
-/** Strongest first, whichever way it speaks. */
-export function rank(reasons: Result['reasons']): Result['reasons'] {
-  return reasons.toSorted((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
 }
 
 function clip(words: string, width: number): string {

@@ -1,5 +1,5 @@
 import type { AverageShort, LevelCounts } from '../../view/evidence/index.js';
-import type { PictureWords } from '../words.js';
+import type { PictureWords } from '../../view/index.js';
 import { frame } from './frame.js';
 import { el, hint, picture, short, text } from './svg.js';
 

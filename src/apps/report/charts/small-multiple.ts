@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import { ENGLISH_PICTURES } from '../english.js';
+import type { Words } from '../../view/index.js';
 import type { TimeRun } from '../run-view.js';
 import { LANES_HEIGHT, modeTracks } from './mode-tracks.js';
 import { el, picture, text } from './svg.js';
@@ -13,7 +13,8 @@ const RIGHT = 8;
 export function smallMultiple(
   run: TimeRun,
   shared: { durationS: number; rateHz: number },
-  words: { id: string; title: string },
+  { id, run: number }: { id: string; run: number },
+  words: Words,
 ): string {
   const window = { fromS: 0, toS: shared.durationS };
   const area = { window, left: LEFT, right: WIDTH - RIGHT };
@@ -24,13 +25,14 @@ export function smallMultiple(
   return picture(
     { width: WIDTH, height: bottom + 22 },
     {
-      ...words,
-      description: 'Mode lanes and event rate over time; the mode is said in words beside.',
+      id,
+      title: words.report.index.glanceOf(number),
+      description: words.report.index.glanceDescription,
     },
     [
       el('rect', { class: 'no-arc', x: end, y: 2, width: WIDTH - RIGHT - end, height: bottom - 2 }),
-      modeTracks(run, { ...area, top: 4 }, ENGLISH_PICTURES),
-      rateRow(run, { ...area, top: rateTop, height: 60 }, ENGLISH_PICTURES, shared.rateHz),
+      modeTracks(run, { ...area, top: 4 }, words),
+      rateRow(run, { ...area, top: rateTop, height: 60 }, words, shared.rateHz),
       ...x
         .ticks(4)
         .map((value) =>

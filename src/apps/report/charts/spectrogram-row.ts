@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
 import type { Evidence } from '../../view/evidence/index.js';
-import type { PictureWords } from '../words.js';
+import type { TimePictureWords } from '../../view/index.js';
 import { say } from './frame.js';
 import { type TrackArea, timeScale } from './mode-tracks.js';
 import { el, text } from './svg.js';
@@ -11,7 +11,7 @@ export function spectrogramRow(
   href: string,
   area: TrackArea & { height: number },
   clipId: string,
-  words: PictureWords,
+  words: TimePictureWords,
 ): string {
   const { spectrogram } = evidence;
   if (!spectrogram) return '';

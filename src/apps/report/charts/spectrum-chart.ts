@@ -1,5 +1,5 @@
 import type { FluctuationSpectrum } from '../../view/evidence/index.js';
-import type { PictureWords } from '../words.js';
+import type { PictureWords } from '../../view/index.js';
 import { frame } from './frame.js';
 import { SHAPE, SHAPE_BOX } from './shape-charts.js';
 import { el, picture, short, text } from './svg.js';

@@ -1,6 +1,6 @@
 import { scaleLinear } from 'd3-scale';
+import type { TimePictureWords } from '../../view/index.js';
 import type { TimeRun, TimeWindow } from '../run-view.js';
-import type { PictureWords } from '../words.js';
 import { MARK_HEIGHT, marksRow } from './marks-row.js';
 import { LANES_HEIGHT, modeTracks, visible } from './mode-tracks.js';
 import { spectrogramRow } from './spectrogram-row.js';
@@ -19,7 +19,7 @@ export interface TimeFigureOptions {
   limits?: SharedLimits;
   /** Begins the ids within the picture; differs between pictures of one page. */
   id?: string;
-  words: PictureWords;
+  words: TimePictureWords;
 }
 
 interface Row {
@@ -94,7 +94,7 @@ function rowsOf(
 function gaps(
   run: TimeRun,
   span: { window: TimeWindow; left: number; right: number; bottom: number },
-  words: PictureWords,
+  words: TimePictureWords,
 ): string {
   const x = scaleLinear([span.window.fromS, span.window.toS], [span.left, span.right]);
   const edges = [
@@ -111,8 +111,9 @@ function gaps(
     parts.push(
       el('rect', { class: 'no-arc', x: from, y: 2, width: to - from, height: span.bottom - 4 }),
     );
-    // The names of the tracks stand at the left edge.
-    if (to - from > (from > span.left + 60 ? 44 : 130))
+    // About as wide as its letters; the names of the tracks stand at the left edge.
+    const needed = 8 + 6 * words.time.noArc.length;
+    if (to - from > (from > span.left + 60 ? needed : needed + 86))
       parts.push(text(to - 5, 14, words.time.noArc, { class: 'tick', 'text-anchor': 'end' }));
   }
   return parts.join('');
@@ -121,7 +122,7 @@ function gaps(
 function timeAxis(
   span: { window: TimeWindow; left: number; right: number },
   top: number,
-  { time, numbers }: PictureWords,
+  { time, numbers }: TimePictureWords,
 ): string {
   const { fromS, toS } = span.window;
   const x = scaleLinear([fromS, toS], [span.left, span.right]);
@@ -148,7 +149,7 @@ function timeAxis(
 function describe(
   run: TimeRun,
   window: TimeWindow,
-  { time, numbers: { figure } }: PictureWords,
+  { time, numbers: { figure } }: TimePictureWords,
 ): string {
   const shown = run.segments.filter((one) => visible(one, window));
   const parts = shown

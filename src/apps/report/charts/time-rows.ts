@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { ThinnedTrace } from '../../view/evidence/index.js';
+import type { NumberWords, TimePictureWords } from '../../view/index.js';
 import type { TimeRun } from '../run-view.js';
-import type { NumberWords, PictureWords } from '../words.js';
 import { say } from './frame.js';
 import { inArc, type TrackArea, timeScale } from './mode-tracks.js';
 import { el, short, text } from './svg.js';
@@ -38,7 +38,7 @@ export function traceRow(
   run: TimeRun,
   index: number,
   area: TrackArea & { height: number },
-  words: PictureWords,
+  words: TimePictureWords,
   limits?: [number, number],
 ): string {
   const trace = run.evidence.traces[index]!;
@@ -77,7 +77,7 @@ function valueAxis(
 export function rateRow(
   run: TimeRun,
   area: TrackArea & { height: number },
-  words: PictureWords,
+  words: TimePictureWords,
   mostHz?: number,
 ): string {
   const rate = run.evidence.eventRate;

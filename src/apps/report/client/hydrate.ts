@@ -1,5 +1,5 @@
+import type { TimePictureWords } from '../../view/index.js';
 import type { TimeRun } from '../run-view.js';
-import type { PictureWords } from '../words.js';
 import { watchKeys } from './keys.js';
 import { Player } from './player.js';
 import { watchPointer } from './pointer.js';
@@ -11,7 +11,7 @@ import { View } from './view.js';
  * was drawn with. Answers with what ends
  * it, for a page that shows another run afterwards.
  */
-export function hydrate(run: TimeRun, words: PictureWords): () => void {
+export function hydrate(run: TimeRun, words: TimePictureWords): () => void {
   const view = new View(run.evidence.durationS);
   const timeView = new TimeView(run, view, words);
   const sound = run.evidence.playback;

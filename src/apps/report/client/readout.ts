@@ -1,12 +1,17 @@
 import { MARK_S } from '../../view/evidence/index.js';
+import type { TimePictureWords } from '../../view/index.js';
 import { say } from '../charts/frame.js';
 import { inArc } from '../charts/mode-tracks.js';
 import { sayMoment } from '../charts/time-rows.js';
 import type { TimeRun } from '../run-view.js';
-import type { PictureWords } from '../words.js';
 
 /** All values at a moment, with their units, as one sentence for eyes and screen readers. */
-export function readoutAt(run: TimeRun, timeS: number, spanS: number, words: PictureWords): string {
+export function readoutAt(
+  run: TimeRun,
+  timeS: number,
+  spanS: number,
+  words: TimePictureWords,
+): string {
   const parts = [
     modeAt(run, timeS, words),
     ...run.evidence.traces.map((_, index) => traceAt(run, index, timeS, words)),
@@ -17,7 +22,7 @@ export function readoutAt(run: TimeRun, timeS: number, spanS: number, words: Pic
   return words.time.readout.at(sayMoment(timeS, spanS, words.numbers), parts);
 }
 
-function modeAt(run: TimeRun, timeS: number, words: PictureWords): string {
+function modeAt(run: TimeRun, timeS: number, words: TimePictureWords): string {
   const { readout, noArc } = words.time;
   const segment = run.segments.find((one) => timeS >= one.startS && timeS < one.endS);
   if (segment) {
@@ -27,7 +32,7 @@ function modeAt(run: TimeRun, timeS: number, words: PictureWords): string {
   return inArc(run, timeS) ? readout.notJudged : noArc;
 }
 
-function traceAt(run: TimeRun, index: number, timeS: number, words: PictureWords): string {
+function traceAt(run: TimeRun, index: number, timeS: number, words: TimePictureWords): string {
   const trace = run.evidence.traces[index]!;
   const { readout } = words.time;
   const quantity = words.name(trace.quantity);
@@ -46,14 +51,18 @@ function traceAt(run: TimeRun, index: number, timeS: number, words: PictureWords
   return `${quantity} ${value} ${words.name(trace.unit)}`;
 }
 
-function levelAt({ evidence }: TimeRun, timeS: number, { time, numbers }: PictureWords): string {
+function levelAt(
+  { evidence }: TimeRun,
+  timeS: number,
+  { time, numbers }: TimePictureWords,
+): string {
   const level = evidence.levelDb;
   if (!level) return '';
   const value = level.values[Math.floor((timeS - level.startS) / level.stepS)];
   return value === undefined ? '' : time.readout.level(say(Math.round(value), numbers));
 }
 
-function rateAt(run: TimeRun, timeS: number, words: PictureWords): string {
+function rateAt(run: TimeRun, timeS: number, words: TimePictureWords): string {
   const { readout } = words.time;
   const rate = run.evidence.eventRate;
   if (!rate || !inArc(run, timeS)) return '';
@@ -65,7 +74,7 @@ function rateAt(run: TimeRun, timeS: number, words: PictureWords): string {
 function markAt(
   marks: TimeRun['evidence']['marks'][number],
   timeS: number,
-  { time, numbers }: PictureWords,
+  { time, numbers }: TimePictureWords,
 ): string {
   const at = timeS / MARK_S;
   const k = lastBefore(marks.starts, at);

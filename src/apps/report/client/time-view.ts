@@ -1,6 +1,6 @@
+import type { TimePictureWords } from '../../view/index.js';
 import { TIME_LEFT, TIME_RIGHT, timeFigure } from '../charts/time-figure.js';
 import type { TimeRun } from '../run-view.js';
-import type { PictureWords } from '../words.js';
 import { readoutAt } from './readout.js';
 import type { View } from './view.js';
 
@@ -10,7 +10,7 @@ export class TimeView {
   cursorS: number | null = null;
   readonly #run: TimeRun;
   readonly #view: View;
-  readonly #words: PictureWords;
+  readonly #words: TimePictureWords;
   readonly #picture: HTMLElement;
   readonly #cursor: HTMLElement;
   readonly #range: HTMLElement;
@@ -19,7 +19,7 @@ export class TimeView {
   #waiting = false;
   #printing = false;
 
-  constructor(run: TimeRun, view: View, words: PictureWords) {
+  constructor(run: TimeRun, view: View, words: TimePictureWords) {
     this.#run = run;
     this.#view = view;
     this.#words = words;

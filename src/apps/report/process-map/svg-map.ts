@@ -1,9 +1,7 @@
 import type { processMaps } from '../../../setup/index.js';
-import type { FeedScale } from '../../view/index.js';
-import { ENGLISH_MAP, type MapWords } from '../../view/index.js';
+import type { FeedScale, MapWords, NumberWords } from '../../view/index.js';
 import { frame } from '../charts/frame.js';
 import { el, picture, short, text } from '../charts/svg.js';
-import type { NumberWords } from '../words.js';
 import { type Axis, edgesOf, fields, names } from './svg-fields.js';
 import { mapPatterns } from './svg-patterns.js';
 
@@ -19,7 +17,7 @@ export function mapChart(
   id: string,
   numbers: NumberWords,
   feed: FeedScale,
-  words: MapWords = ENGLISH_MAP,
+  words: MapWords,
 ): string {
   const edges = edgesOf(map);
   const { svg, x, y } = frame(
@@ -60,7 +58,7 @@ export function mapChart(
       svg +
       names(map, x, y, words) +
       clipped(marks) +
-      feeds(map, x, feed, words) +
+      feeds(map, x, feed, words, numbers) +
       key(map, words),
   );
 }
@@ -90,15 +88,21 @@ function feeds(
   x: Axis,
   { unit, factor, digits }: FeedScale,
   words: MapWords,
+  numbers: NumberWords,
 ): string {
   const every = Math.max(1, Math.round(map.currentA.length / 9));
   const ticks = map.feedMPerMin.map((feed, i) =>
     feed === null || i % every !== Math.floor(every / 2)
       ? ''
-      : text(x(map.currentA[i]!), BOX.bottom + 50, (feed * factor).toFixed(digits), {
-          class: 'tick',
-          'text-anchor': 'middle',
-        }),
+      : text(
+          x(map.currentA[i]!),
+          BOX.bottom + 50,
+          numbers.decimal((feed * factor).toFixed(digits)),
+          {
+            class: 'tick',
+            'text-anchor': 'middle',
+          },
+        ),
   );
   if (map.feedMPerMin.every((feed) => feed === null)) return '';
   const label = text((BOX.left + BOX.right) / 2, BOX.bottom + 66, words.feedAxis(unit), {

@@ -1,14 +1,13 @@
 import { MODES } from '../../../core/index.js';
-import { MODE_WORDS } from '../../view/index.js';
-import { rank, sideOf } from '../charts/reason-chart.js';
+import { MODE_LETTERS } from '../../../setup/index.js';
+import { rankReasons, tell, viewReason, type Words } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
 import { drawFigure } from '../figures.js';
 import { localizedHtml } from '../localized.js';
 import type { RunView } from '../run-view.js';
-import type { PictureWords } from '../words.js';
 
 /** The map of published windows with this run. Absent where neither voltage nor current is known. */
-export function placeSection(run: RunView, words: PictureWords): string {
+export function placeSection(run: RunView, words: Words): string {
   const { placement } = run;
   const svg = drawFigure('place', run, 'place', words);
   if (!svg || !placement) return '';
@@ -17,19 +16,21 @@ export function placeSection(run: RunView, words: PictureWords): string {
   const mapped = map
     ? `<figure class="card wide" tabindex="0" role="group" aria-label="${escapeHtml(words.map.title)}">${map}</figure>\n`
     : '';
-  const from = [placement.run.voltageFrom, placement.run.currentFrom]
-    .filter((one) => one !== null)
-    .map((one) => words.said(one).text);
+  const { voltageFrom, voltageFromMessage, currentFrom, currentFromMessage } = placement.run;
+  const from = [
+    voltageFrom === null ? null : tell(voltageFrom, voltageFromMessage, words).text,
+    currentFrom === null ? null : tell(currentFrom, currentFromMessage, words).text,
+  ].filter((one) => one !== null);
   const rows = windowRows(placement, words);
   const [mode, about, source] = place.heads;
-  const intro = place.intro(words.said(placement.scope).text);
+  const intro = place.intro(tell(placement.scope, placement.scopeMessage, words).text);
   return `<section id="place"><h2>${place.heading}</h2>
 <p>${escapeHtml(intro)}${from.length > 0 ? escapeHtml(place.taken(from)) : ''}</p>
 ${mapped}<figure class="card wide" tabindex="0" role="group" aria-label="${place.map}">${svg}</figure>
 <details><summary>${place.tableTitle(rows.length)}</summary><div class="scroll"><table><thead><tr><th scope="col">${mode}</th><th class="n" scope="col">V</th><th class="n" scope="col">A</th><th scope="col">${about}</th><th scope="col">${source}</th></tr></thead><tbody>${rows.join('')}</tbody></table></div></details></section>`;
 }
 
-function windowRows({ bands }: NonNullable<RunView['placement']>, words: PictureWords): string[] {
+function windowRows({ bands }: NonNullable<RunView['placement']>, words: Words): string[] {
   const { figure } = words.numbers;
   const span = ({ min, max }: { min: number; max: number }) => `${figure(min)}–${figure(max)}`;
   return MODES.flatMap((mode) =>
@@ -37,20 +38,18 @@ function windowRows({ bands }: NonNullable<RunView['placement']>, words: Picture
       .filter((band) => band.mode === mode)
       .map(
         (band) =>
-          `<tr><td>${MODE_WORDS[mode].letter} ${words.mode(mode)}</td><td class="n">${span(band.voltageV)}</td><td class="n">${span(band.currentA)}</td><td>${localizedHtml(words.said(band.about), words)}</td><td>${localizedHtml(words.said(band.authority), words)}</td></tr>`,
+          `<tr><td>${MODE_LETTERS[mode]} ${words.mode(mode)}</td><td class="n">${span(band.voltageV)}</td><td class="n">${span(band.currentA)}</td><td>${localizedHtml(tell(band.about, band.aboutMessage, words), words)}</td><td>${localizedHtml(tell(band.authority, band.authorityMessage, words), words)}</td></tr>`,
       ),
   );
 }
 
 /** Reasons as a ranked chart and as a list. */
-export function reasonSection(run: RunView, words: PictureWords): string {
+export function reasonSection(run: RunView, words: Words): string {
   const svg = drawFigure('reasons', run, 'reasons', words);
   if (!svg) return '';
-  const list = rank(run.result.reasons)
-    .map(
-      (one) =>
-        `<li>${escapeHtml(sideOf(one, words))}: ${localizedHtml(words.reason(one), words)}</li>`,
-    )
+  const list = rankReasons(run.result.reasons)
+    .map((one) => viewReason(one, words))
+    .map(({ side, text }) => `<li>${escapeHtml(side)}: ${localizedHtml(text, words)}</li>`)
     .join('');
   return `<section id="why"><h2>${words.reasons.heading}</h2>
 <figure class="card reason-picture">${svg}</figure>

@@ -1,36 +1,47 @@
+import type { ResultView, Words } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
+import { localizedHtml } from '../localized.js';
 import type { RunView } from '../run-view.js';
 
 /** How the answer was made: tool, model with what was measured of it, settings, steps, input. */
-export function provenanceSection({ result, modelCard }: RunView): string {
-  const { tool, source, model, settings, steps } = result;
+export function provenanceSection(
+  { result, modelCard }: RunView,
+  { steps }: ResultView,
+  words: Words,
+): string {
+  const { tool, source, model, settings } = result;
+  const { how } = words.report;
   const facts: [string, string][] = [
-    ['Tool', `${tool.name} ${tool.version} (${tool.host}), document ${result.schemaVersion}`],
-    ['Input', source.path],
-    ['SHA-256 of the input', source.sha256 ?? 'not taken'],
+    [how.tool, how.document(`${tool.name} ${tool.version}`, tool.host, result.schemaVersion)],
+    [how.input, source.path],
+    [how.hash, source.sha256 ?? how.noHash],
     [
-      'Channels',
-      source.channels.map((one) => `${one.quantity} “${one.name}”, ${one.unit}`).join('; ') || '–',
+      how.channels,
+      source.channels
+        .map((one) => how.channel(words.name(one.quantity), one.name, one.unit))
+        .join('; ') || '–',
     ],
-    ['Model', model ? `${model.id} ${model.version}, ${model.fingerprint}` : 'none used'],
-    ['Features', model?.featureSet ?? '–'],
-    ['Settings', settings.fingerprint],
+    [how.model, model ? `${model.id} ${model.version}, ${model.fingerprint}` : how.noModel],
+    [how.features, model?.featureSet ?? '–'],
+    [how.settings, settings.fingerprint],
     ...Object.entries(settings.values).map(([key, value]): [string, string] => [
       key,
       String(value),
     ]),
   ];
-  const done = steps.map((one) => `<li>${escapeHtml(one.step)}: ${escapeHtml(one.detail)}</li>`);
-  return `<section id="how" class="long"><h2>How was it made?</h2><dl>${definitions(facts)}</dl>
-${done.length > 0 ? `<h3>Steps taken</h3><ol>${done.join('')}</ol>` : ''}
-${card(modelCard)}</section>`;
+  const done = steps.map(
+    (one) => `<li>${escapeHtml(one.step)}: ${localizedHtml(one.detail, words)}</li>`,
+  );
+  return `<section id="how" class="long"><h2>${how.heading}</h2><dl>${definitions(facts)}</dl>
+${done.length > 0 ? `<h3>${how.steps}</h3><ol>${done.join('')}</ol>` : ''}
+${card(modelCard, words)}</section>`;
 }
 
 /** Plain facts of the model card; long lists stay in the model document. */
-function card(modelCard: Record<string, unknown>): string {
+function card(modelCard: Record<string, unknown>, { lang, report }: Words): string {
   const facts = flatten(modelCard, '').slice(0, 40);
   if (facts.length === 0) return '';
-  return `<details><summary>From the model card: how it was fitted and what was measured</summary><dl>${definitions(facts)}</dl></details>`;
+  return `<details><summary>${report.how.card}</summary><dl${lang === 'en' ? '' : ' lang="en"'}>${definitions(facts)}</dl></details>`;
 }
 
 function flatten(value: unknown, name: string): [string, string][] {

@@ -1,110 +1,93 @@
-import type { Result } from '../../../analysis/result/index.js';
-import { rangeWithUnit, type UnitSystem } from '../../../core/index.js';
-import { cautionsOf, percent } from '../../view/index.js';
-import { escapeHtml } from '../escape.js';
+import type { CheckView, LocalizedText, ResultView, Words } from '../../view/index.js';
+import { localizedHtml } from '../localized.js';
 
-type CrossCheck = NonNullable<Result['crossCheck']>;
-
-const ANSWERS = {
-  agrees: ['good', '✓ Agrees'],
-  disagrees: ['bad', '✗ Disagrees'],
-  'cannot-tell': ['doubt', '? Cannot tell'],
-} as const;
+const KINDS = { agrees: 'good', disagrees: 'bad', 'cannot-tell': 'doubt' } as const;
 
 /** The three questions that come before acting: is the evidence good, does the set-up fit, was it wanted. */
-export function questionCards(result: Result): string {
-  if (result.status === 'failed') return '';
-  const { crossCheck } = result;
+export function questionCards(view: ResultView, words: Words): string {
+  if (view.verdict.status === 'failed') return '';
+  const { report } = words;
   const cards = [
-    card('Can I rely on this recording?', quality(result)),
+    card(report.reliable, quality(view, words)),
     card(
-      'Does it fit the settings?',
-      crossCheck
-        ? answer(crossCheck.settings)
-        : notStated('No set-up was stated, so there is nothing to compare with.'),
+      report.fits,
+      view.settings ? answer(view.settings, words) : notStated(report.noSetup, words),
     ),
     card(
-      'Is it the mode that was wanted?',
-      crossCheck?.intended
-        ? answer(crossCheck.intended)
-        : notStated('No wanted mode was stated (--expect).'),
+      report.wanted,
+      view.wanted ? answer(view.wanted, words) : notStated(report.noWanted, words),
     ),
   ];
-  return `<section class="questions" aria-label="Before you rely on it">${cards.join('\n')}</section>`;
+  return `<section class="questions" aria-label="${report.questions}">${cards.join('\n')}</section>`;
 }
 
 function card(title: string, body: string): string {
   return `<div><h2>${title}</h2>${body}</div>`;
 }
 
-function quality({ quality: doubts, source }: Result): string {
+function quality({ doubts, notes: list }: ResultView, words: Words): string {
+  const { report } = words;
   const notes =
-    source.notes.length === 0
+    list.length === 0
       ? ''
-      : `<details><summary>${source.notes.length} assumed while reading</summary><ul>${source.notes
-          .map((note) => `<li>${escapeHtml(note.message)}</li>`)
-          .join('')}</ul></details>`;
-  if (doubts.length === 0)
-    return `<p class="answer good">✓ Nothing speaks against it</p><p>No clipping, gaps or other faults were found.</p>${notes}`;
-  const count = doubts.length === 1 ? '! One doubt' : `! ${doubts.length} doubts`;
-  const list = doubts
-    .map(({ message, share }) => `<li>${escapeHtml(message)} (${percent(share)} of it)</li>`)
-    .join('');
-  return `<p class="answer doubt">${count}</p><ul>${list}</ul>${notes}`;
+      : `<details><summary>${report.assumed(list.length)}</summary>${bullets(list, words)}</details>`;
+  if (doubts.length === 0) {
+    const [good, none] = report.nothingAgainst;
+    return `<p class="answer good">${good}</p><p>${none}</p>${notes}`;
+  }
+  const items = doubts.map(
+    ({ text, share }) => `<li>${localizedHtml(text, words)} (${share})</li>`,
+  );
+  return `<p class="answer doubt">${report.doubts(doubts.length)}</p><ul>${items.join('')}</ul>${notes}`;
 }
 
-function answer(
-  part: NonNullable<CrossCheck['intended']> & Partial<CrossCheck['settings']>,
-): string {
-  const [kind, words] = ANSWERS[part.answer];
-  const compared = part.comparedVoltage
-    ? `<p>Compared: ${escapeHtml(part.comparedVoltage)}.</p>`
-    : '';
-  return `<p class="answer ${kind}">${words}</p><p>${escapeHtml(part.text)}</p>${compared}`;
+function bullets(list: readonly LocalizedText[], words: Words): string {
+  return `<ul>${list.map((one) => `<li>${localizedHtml(one, words)}</li>`).join('')}</ul>`;
 }
 
-function notStated(words: string): string {
-  return `<p class="answer doubt">– Not stated</p><p>${words}</p>`;
+function answer({ answer: kind, words: said, text, compared }: CheckView, words: Words): string {
+  const which = compared ? `<p>${words.result.compared(localizedHtml(compared, words))}</p>` : '';
+  return `<p class="answer ${KINDS[kind]}">${said}</p><p>${localizedHtml(text, words)}</p>${which}`;
 }
 
-/** What to change, then what to check next, likeliest first, each with what speaks for and against it; and the cautions. */
-export function actionSection(result: Result, units: UnitSystem = 'metric'): string {
-  const { crossCheck } = result;
-  const cautions = cautionsOf(result);
-  const ranked = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank);
-  const checks = ranked
+function notStated(why: string, { report }: Words): string {
+  return `<p class="answer doubt">${report.notStated}</p><p>${why}</p>`;
+}
+
+/**
+ * What to change, then what to check next, likeliest first, each with what speaks for and against it; and the
+ * cautions, those of the advice before those that stand with every result.
+ */
+export function actionSection(view: ResultView, words: Words): string {
+  const { report, result } = words;
+  const checks = view.next
     .map(
       (one) =>
-        `<li><strong>${escapeHtml(one.check)}</strong><div class="because">${escapeHtml(one.text)}</div>${evidence('Speaks for it', one.evidenceFor)}${evidence('Speaks against it', one.evidenceAgainst)}</li>`,
+        `<li><strong>${localizedHtml(one.check, words)}</strong><div class="because">${localizedHtml(one.because, words)}</div>${evidence(result.speaksForIt, one.speaksFor, words)}${evidence(result.speaksAgainstIt, one.speaksAgainst, words)}</li>`,
     )
     .join('\n');
-  const advice = crossCheck?.advice ?? [];
+  const lines = (list: readonly LocalizedText[]): string =>
+    list.map((one) => `<p>${localizedHtml(one, words)}</p>`).join('');
   const change =
-    advice.length === 0
-      ? ''
-      : `<h2>What do I change?</h2>${advice.map((one) => `<p>${escapeHtml(one)}</p>`).join('')}`;
-  const head =
-    change +
-    energy(crossCheck?.heatInput, units) +
-    (checks === '' ? '' : `<h2>What do I check next?</h2><ol class="checks">${checks}</ol>`);
-  const warn =
-    cautions.length === 0
-      ? ''
-      : `<div class="cautions" role="note" aria-label="Cautions"><ul>${cautions.map((one) => `<li>${escapeHtml(one)}</li>`).join('')}</ul></div>`;
+    view.change.length === 0 ? '' : `<h2>${report.whatToChange}</h2>${lines(view.change)}`;
+  const next = checks === '' ? '' : `<h2>${report.checkNext}</h2><ol class="checks">${checks}</ol>`;
+  const head = change + lines(view.remarks) + next;
+  const warn = cautionBox([...view.cautions, ...view.ownCautions], words);
   return head + warn === '' ? '' : `<section id="next">${head}\n${warn}</section>`;
 }
 
-function evidence(title: string, points: readonly string[]): string {
+/** Each caution once. */
+export function cautionBox(cautions: readonly LocalizedText[], words: Words): string {
+  const each = [...new Map(cautions.map((one) => [one.text, one])).values()];
+  if (each.length === 0) return '';
+  return `<div class="cautions" role="note" aria-label="${words.report.cautions}">${bullets(each, words)}</div>`;
+}
+
+function evidence(title: string, points: readonly LocalizedText[], words: Words): string {
   if (points.length === 0) return '';
-  return `<div class="because">${title}: ${escapeHtml(points.map(sentence).join(' '))}</div>`;
+  // The points are sentences or parts of one; together they are one sentence.
+  const said = points
+    .map(({ text, lang }) => localizedHtml({ text: text.replace(/\.$/, ''), lang }, words))
+    .join('; ');
+  return `<div class="because">${title}: ${said}.</div>`;
 }
-
-/** Energy along the seam, both ways of counting. */
-function energy(heat: NonNullable<Result['crossCheck']>['heatInput'], units: UnitSystem): string {
-  if (heat === undefined) return '';
-  const shown = (one: { min: number; max: number }): string => rangeWithUnit(one, 'energy', units);
-  return `<p>Heat input ${shown(heat.arcEnergyKjPerMm)} without thermal efficiency (AWS, ASME), ${shown(heat.heatInputKjPerMm)} with thermal efficiency 0.8 (EN 1011-1).</p>`;
-}
-
-/** With its full stop, where it has none. */
-const sentence = (point: string): string => (/[.!?]$/u.test(point) ? point : `${point}.`);

@@ -1,12 +1,12 @@
 import type { IntervalCounts, LevelCounts } from '../../view/evidence/index.js';
+import type { Words } from '../../view/index.js';
 import { sum } from '../charts/shape-charts.js';
 import { escapeHtml } from '../escape.js';
 import { drawFigure, SHAPE_FIGURES } from '../figures.js';
 import type { RunView } from '../run-view.js';
-import type { PictureWords } from '../words.js';
 
 /** What the arc looks like. Pictures that this recording does not show are absent. */
-export function shapeSection(run: RunView, words: PictureWords): string {
+export function shapeSection(run: RunView, words: Words): string {
   const { shape, titles } = words;
   const drawn = SHAPE_FIGURES.flatMap((name) => {
     const svg = drawFigure(name, run, `shape-${name}`, words);
@@ -19,13 +19,13 @@ export function shapeSection(run: RunView, words: PictureWords): string {
   return `<section id="shape" class="long"><h2>${shape.heading}</h2><div class="shapes">${drawn.join('\n')}</div>${figureTable(run, words)}</section>`;
 }
 
-function numbers(name: string, { evidence }: RunView, words: PictureWords): string {
+function numbers(name: string, { evidence }: RunView, words: Words): string {
   if (name === 'levels' && evidence?.levels) return levelTable(evidence.levels, words);
   if (name === 'intervals' && evidence?.intervals) return intervalTable(evidence.intervals, words);
   return '';
 }
 
-function levelTable(levels: LevelCounts, words: PictureWords): string {
+function levelTable(levels: LevelCounts, words: Words): string {
   const { decimal, percent, range } = words.numbers;
   const total = sum(levels.arc) + sum(levels.short);
   const rows = [...levels.arc].flatMap((arc, k) => {
@@ -38,10 +38,7 @@ function levelTable(levels: LevelCounts, words: PictureWords): string {
   return table(words.shape.levelHeads, rows, words);
 }
 
-function intervalTable(
-  { counts, fromS, ratio, total }: IntervalCounts,
-  words: PictureWords,
-): string {
+function intervalTable({ counts, fromS, ratio, total }: IntervalCounts, words: Words): string {
   const { figure, percent, range } = words.numbers;
   const rows = [...counts].flatMap((count, k) => {
     if (count === 0) return [];
@@ -55,7 +52,7 @@ function intervalTable(
 function table(
   heads: readonly string[],
   rows: readonly (readonly string[])[],
-  words: PictureWords,
+  words: Words,
 ): string {
   const head = heads.map((one) => `<th class="n" scope="col">${one}</th>`).join('');
   const body = rows
@@ -65,7 +62,7 @@ function table(
 }
 
 /** All figures of the run that are known, by their names in the result document. */
-function figureTable({ result }: RunView, { shape, numbers: { figure } }: PictureWords): string {
+function figureTable({ result }: RunView, { shape, numbers: { figure } }: Words): string {
   const rows = Object.entries(result.features).flatMap(([name, value]) =>
     value === null ? [] : [[name, figure(value)]],
   );

@@ -1,78 +1,31 @@
-import type { Result } from '../../../analysis/result/index.js';
-import { MODES } from '../../../core/index.js';
-import {
-  MODE_WORDS,
-  percent,
-  sayConfidence,
-  sayLeaning,
-  sayRate,
-  sayRates,
-  sayTime,
-  sayWhere,
-} from '../../view/index.js';
+import type { ResultView, VerdictView, Words } from '../../view/index.js';
 import { modeClass, modeFill } from '../charts/mode-marks.js';
 import { el } from '../charts/svg.js';
 import { escapeHtml } from '../escape.js';
-
-/** The verdict in words, as it stands on top of the page and in an index. */
-export function verdictWords(result: Result): string {
-  switch (result.status) {
-    case 'ok': {
-      if (result.mode === null || result.mode === 'mixed') return 'Mixed transfer';
-      const { name } = MODE_WORDS[result.mode];
-      return `${name.charAt(0).toUpperCase()}${name.slice(1)} transfer`;
-    }
-    case 'unsure':
-      return 'Unsure: no mode is named';
-    case 'no-arc':
-      return 'No arc in this recording';
-    case 'failed':
-      return 'This input could not be judged';
-  }
-}
-
-/** The letter of the mode, or a sign where none is named. */
-export function verdictLetter({ status, mode }: Result): string {
-  if (status === 'failed') return '!';
-  if (status === 'no-arc') return '–';
-  if (status === 'unsure' || mode === null) return '?';
-  return mode === 'mixed' ? 'M' : MODE_WORDS[mode].letter;
-}
+import { localizedHtml } from '../localized.js';
 
 /** File, verdict, how sure, over what, how often, and the chance of each mode. */
-export function verdictSection(result: Result): string {
-  const single = result.mode !== null && result.mode !== 'mixed' ? result.mode : null;
-  const lines = [sayWhere(result), sayRates(result)].filter((one) => one !== '');
-  const sure =
-    result.confidence === null ? '' : `<p class="sure">${sayConfidence(result.confidence)}</p>`;
-  const reason =
-    result.status === 'failed'
-      ? (result.error?.message ?? result.statusReason)
-      : result.statusReason;
-  return `<section id="verdict" class="verdict ${modeClass(single)}" aria-labelledby="verdict-words">
-${plate(result)}
-<div><h1 id="verdict-words">${escapeHtml(verdictWords(result))}</h1>
-${sure}<p>${escapeHtml(reason)}</p>
-${lines.map((line) => `<p>${escapeHtml(capital(line))}.</p>`).join('\n')}
-${result.status === 'unsure' ? `<p>${escapeHtml(sayLeaning(result))}</p>` : ''}
-${chances(result)}</div>
+export function verdictSection({ verdict }: ResultView, words: Words): string {
+  const sure = verdict.sure === null ? '' : `<p class="sure">${verdict.sure}</p>`;
+  const lines = [verdict.where, verdict.rates]
+    .filter((line) => line !== '')
+    .map((line) => `<p>${escapeHtml(capital(line))}.</p>`);
+  return `<section id="verdict" class="verdict ${modeClass(verdict.mode)}" aria-labelledby="verdict-words">
+${plate(verdict)}
+<div><h1 id="verdict-words">${escapeHtml(verdict.headline)}</h1>
+${sure}<p>${localizedHtml(verdict.why, words)}</p>
+${lines.join('\n')}
+${verdict.leaning === null ? '' : `<p>${escapeHtml(verdict.leaning)}</p>`}
+${chances(verdict, words)}</div>
 </section>`;
 }
 
 /** What was judged, in one line above the verdict. */
-export function sourceHeader({ source }: Result): string {
-  const kind = source.kind === 'electrical' ? 'voltage and current trace' : source.kind;
-  const facts = [
-    kind,
-    source.format,
-    source.sampleRateHz === null ? null : sayRate(source.sampleRateHz),
-    source.durationS === null ? null : sayTime(source.durationS),
-  ].filter((one) => one !== null);
-  return `<p><span class="file">${escapeHtml(source.path)}</span> ${escapeHtml(facts.join(', '))}</p>`;
+export function sourceHeader({ file, facts }: ResultView): string {
+  return `<p><span class="file">${escapeHtml(file)}</span> ${escapeHtml(facts.join(', '))}</p>`;
 }
 
-function plate(result: Result): string {
-  const mode = result.mode !== null && result.mode !== 'mixed' ? result.mode : null;
+function plate({ mode, letter }: VerdictView): string {
   const ground = el('rect', {
     class: 'plate-ground',
     x: 2,
@@ -81,14 +34,13 @@ function plate(result: Result): string {
     height: 88,
     fill: modeFill(mode),
   });
-  const letter = `<text x="46" y="62" text-anchor="middle">${verdictLetter(result)}</text>`;
-  return `<svg class="plate-letter" viewBox="0 0 92 92" aria-hidden="true">${ground}${letter}</svg>`;
+  const sign = `<text x="46" y="62" text-anchor="middle">${letter}</text>`;
+  return `<svg class="plate-letter" viewBox="0 0 92 92" aria-hidden="true">${ground}${sign}</svg>`;
 }
 
-function chances({ probabilities }: Result): string {
-  if (!probabilities) return '';
-  const rows = MODES.map((mode) => {
-    const share = probabilities[mode] ?? 0;
+function chances({ chances: all }: VerdictView, { report }: Words): string {
+  if (all.length === 0) return '';
+  const rows = all.map(({ mode, letter, name, share, percent }) => {
     const bar =
       el('rect', { class: 'ground', width: 200, height: 12 }) +
       el('rect', {
@@ -97,10 +49,9 @@ function chances({ probabilities }: Result): string {
         width: Math.max(0.5, 200 * share),
         height: 12,
       });
-    const { name, letter } = MODE_WORDS[mode];
-    return `<li><span>${letter} ${name}</span><svg viewBox="0 0 200 12" preserveAspectRatio="none" aria-hidden="true">${bar}</svg><span class="number">${percent(share)}</span></li>`;
+    return `<li><span>${letter} ${name}</span><svg viewBox="0 0 200 12" preserveAspectRatio="none" aria-hidden="true">${bar}</svg><span class="number">${percent}</span></li>`;
   });
-  return `<ul class="chances" aria-label="Chance of each mode">${rows.join('')}</ul>`;
+  return `<ul class="chances" aria-label="${report.chances}">${rows.join('')}</ul>`;
 }
 
 function capital(words: string): string {

@@ -1,6 +1,6 @@
 import { type processMaps, rangeText } from '../../../setup/index.js';
 import { type Look, wrap } from '../layout.js';
-import { ENGLISH_MAP, type MapWords } from './words.js';
+import type { MapWords } from './words.js';
 
 type MapPicture = processMaps.MapPicture;
 type Outcome = processMaps.Outcome;
@@ -38,7 +38,7 @@ export function mapInLetters(
   picture: MapPicture,
   look: Look,
   feed: FeedScale,
-  words: MapWords = ENGLISH_MAP,
+  words: MapWords,
 ): string[] {
   const { bold, dim } = look.paint;
   const rows = picture.voltsV.map((volts, row) => {

@@ -1,3 +1,4 @@
+import { type Made, message } from '../../../messages/index.js';
 import type { ReadOptions } from '../../../recording/index.js';
 import { sayShort } from '../words.js';
 import { byteItems, rowItems } from './byte-items.js';
@@ -59,7 +60,7 @@ async function* attempts(
     !signal.aborted;
     waitMs = Math.min(LONGEST_WAIT_MS, 2 * waitMs)
   ) {
-    let why = 'the source ended';
+    let why: Made = message('watch-source-ended');
     try {
       const chunks = untilAborted(connect(signal, losses), signal);
       const items = rows
@@ -74,7 +75,7 @@ async function* attempts(
       }
     } catch (error) {
       if (!heard) throw error;
-      why = sayShort(error);
+      why = message('in-words', { text: sayShort(error) });
     }
     if (signal.aborted) return;
     losses.reconnects++;

@@ -1,3 +1,4 @@
+import { type Made, message } from '../../../messages/index.js';
 import type { Losses } from './types.js';
 
 /** Longest hole that is bridged by a straight line, s. Short circuits are as short; longer ones must not be made up. */
@@ -12,7 +13,7 @@ const DRIFT_AFTER_S = 10;
 /** A hole too long to bridge, or a clock that began anew. */
 export interface Break {
   lostS: number | null;
-  why: string;
+  why: Made;
 }
 
 /** Places timed rows on an even time base, and counts what was missing, late or off its place. */
@@ -37,7 +38,7 @@ export class EvenGrid {
     if (timeS < this.#lastS - RESTART_S) {
       this.#begin(timeS, values);
       this.#losses.gaps++;
-      return { lostS: null, why: 'the clock of the logger began anew' };
+      return { lostS: null, why: message('watch-clock-anew') };
     }
     if (timeS <= this.#lastS) {
       this.#losses.badRows++;
@@ -51,7 +52,10 @@ export class EvenGrid {
       this.#losses.lostSamples += missing;
       this.#losses.gaps++;
       this.#begin(timeS, values);
-      return { lostS: missing * stepS, why: `${missing} samples are missing` };
+      return {
+        lostS: missing * stepS,
+        why: message('watch-samples-missing', { samples: missing }),
+      };
     }
     const rows = this.#bridge(missing, values);
     this.#placeS = expectedS + missing * stepS + FOLLOW * offS;

@@ -1,5 +1,5 @@
 import { ArcError, MODES } from '../../../core/index.js';
-import { note } from '../../../messages/index.js';
+import { message, note } from '../../../messages/index.js';
 import type { Channel, ReadOptions } from '../../../recording/index.js';
 import { EvenGrid } from './even-grid.js';
 import { type Layout, parseHeader, plainLayout } from './row-layout.js';
@@ -139,7 +139,7 @@ export class RowReader {
       else
         this.#items.push({
           type: 'note',
-          text: `"#expect ${value}" names no mode; nothing changed`,
+          text: message('watch-expect-unknown', { stated: value }),
         });
     }
   }

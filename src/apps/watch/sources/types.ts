@@ -1,5 +1,6 @@
 import type { LiveFormat } from '../../../analysis/index.js';
 import type { Mode } from '../../../core/index.js';
+import type { Made } from '../../../messages/index.js';
 
 /** What comes from a live source, in order. */
 export type LiveItem =
@@ -8,12 +9,12 @@ export type LiveItem =
   /** One array a channel; may be kept. */
   | { type: 'samples'; channels: Float64Array[] }
   /** The time base is broken: what came before and what follows do not join. `lostS` where it is known. */
-  | { type: 'gap'; lostS: number | null; why: string }
+  | { type: 'gap'; lostS: number | null; why: Made }
   /** Something is told in the stream itself: another mode is expected from here on, or none. */
   | { type: 'expect'; mode: Mode | null }
   | { type: 'program'; name: string }
   /** For the log of the run. */
-  | { type: 'note'; text: string };
+  | { type: 'note'; text: Made };
 
 /** What was not as it should be; told at the end and on the way, never hidden. */
 export interface Losses {

@@ -1,96 +1,109 @@
-import { figure, MODE_WORDS, type Paint, percent } from '../../view/index.js';
-import type { Observer, WatchEvent } from '../events.js';
+import { type Paint, tell, type Words } from '../../view/index.js';
+import type { Observer, WatchEvent, Why } from '../events.js';
 import { clock } from '../words.js';
 
 /** One plain line a happening; provisional modes only where nothing surer is known yet. */
-export function lineView(write: (text: string) => Promise<void>, paint: Paint): Observer {
+export function lineView(
+  write: (text: string) => Promise<void>,
+  paint: Paint,
+  words: Words,
+): Observer {
   return {
     async tell(event) {
-      const line = sayEvent(event, paint);
+      const line = sayEvent(event, paint, words);
       if (line !== undefined) await write(`${clock(event.timeS).padStart(7)}  ${line}\n`);
     },
   };
 }
 
-const NAMES = (mode: keyof typeof MODE_WORDS | null): string =>
-  mode === null ? 'no clear mode' : MODE_WORDS[mode].name;
-
 /** An event in words; undefined for what a line need not say. The mark before it is a shape, not only a colour. */
-export function sayEvent(event: WatchEvent, paint: Paint): string | undefined {
+export function sayEvent(event: WatchEvent, paint: Paint, words: Words): string | undefined {
+  const { watch, numbers } = words;
+  const why = (one: Why): string => tell(one.why, one.whyMessage, words).text;
   switch (event.event) {
     case 'source':
-      return `listening to ${event.name}: ${event.channels.join(' and ')} at ${event.rateHz} Hz`;
+      return watch.source(event.name, event.channels, event.rateHz);
     case 'arc-start':
-      return `[ arc on: weld ${event.weld}${event.open ? ' (was burning already)' : ''}`;
+      return `[ ${watch.arcOn(event.weld, event.open)}`;
     case 'arc-stop':
-      return `] arc off: weld ${event.weld}${event.open ? ' (still burning when the signal ended)' : ''}`;
+      return `] ${watch.arcOff(event.weld, event.open)}`;
     case 'mode':
-      return sayMode(event, paint);
+      return sayMode(event, paint, words);
     case 'weld':
-      return paint.bold(
-        `= weld ${event.weld}: ${event.mode ?? event.status}${event.confidence === null ? '' : ` (${percent(event.confidence)})`}, ${(event.timeS - event.startS).toFixed(1)} s`,
-      );
+      return paint.bold(`= ${sayWeld(event, words)}`);
     case 'not-a-weld':
-      return paint.dim(`  what sounded like an arc from ${clock(event.startS)} was none`);
+      return paint.dim(`  ${watch.notAWeld(clock(event.startS))}`);
     case 'signal-lost':
-      return paint.warn(`~ SIGNAL LOST: ${event.why}; the mode is unknown, not wrong`);
+      return paint.warn(`~ ${watch.signalLost(why(event))}`);
     case 'signal-back':
-      return '~ signal is back';
-    case 'gap':
-      return paint.warn(
-        `~ GAP: ${event.why}${event.lostS === null ? '' : ` (${event.lostS.toFixed(3)} s)`}`,
-      );
+      return `~ ${watch.signalBack}`;
+    case 'gap': {
+      const lostS = event.lostS === null ? '' : numbers.decimal(event.lostS.toFixed(3));
+      return paint.warn(`~ ${watch.gap(why(event), lostS)}`);
+    }
     case 'expect':
-      return `  expected from here on: ${event.mode ?? 'nothing'} (${event.why})`;
+      return `  ${watch.expect(event.mode && words.sentences.write.mode(event.mode), why(event))}`;
     case 'note':
-      return `  ${event.text}`;
+      return `  ${tell(event.text, event.textMessage, words).text}`;
     case 'end':
-      return sayEnd(event);
+      return sayEnd(event, words);
     default:
-      return sayAlarm(event, paint);
+      return sayAlarm(event, paint, words);
   }
 }
 
-function sayMode(event: WatchEvent & { event: 'mode' }, paint: Paint): string {
+/** Modes stand here in English by their ids, as they do in the events. */
+function sayWeld(event: WatchEvent & { event: 'weld' }, words: Words): string {
+  const { weld, mode, status, confidence, timeS, startS } = event;
+  const sure = confidence === null ? '' : ` (${words.numbers.percent(confidence)})`;
+  return words.watch.weld(
+    weld,
+    words.watch.answer(mode && mode !== 'mixed' ? words.sentences.write.mode(mode) : mode, status),
+    sure,
+    words.numbers.decimal((timeS - startS).toFixed(1)),
+  );
+}
+
+function sayMode(event: WatchEvent & { event: 'mode' }, paint: Paint, words: Words): string {
   const { stage, mode, confidence, eventRateHz, slowS } = event;
-  const rate = eventRateHz === null ? '' : `, ${figure(eventRateHz)} events/s`;
-  const slow = slowS === null ? '' : ` (ten events take ${slowS.toFixed(1)} s: the answer is slow)`;
+  const { watch, numbers } = words;
+  const rate = eventRateHz === null ? '' : `, ${watch.eventRate(numbers.figure(eventRateHz))}`;
+  const slow = slowS === null ? '' : ` (${watch.slow(numbers.decimal(slowS.toFixed(1)))})`;
   const sure = stage === 'confirmed' ? '' : '?';
-  const name = paint.mode(mode ?? '', `${NAMES(mode)}${sure}`);
-  return `${sure === '' ? '*' : '.'} ${name} ${percent(confidence)} ${stage}${rate}${slow}`;
+  const name = paint.mode(mode ?? '', `${mode ? words.mode(mode) : watch.noClearMode}${sure}`);
+  return `${sure === '' ? '*' : '.'} ${name} ${numbers.percent(confidence)} ${watch.stages[stage]}${rate}${slow}`;
 }
 
 function sayAlarm(
   event: Extract<WatchEvent, { sinceS: number; expected: unknown }>,
   paint: Paint,
+  words: Words,
 ): string {
-  const { event: kind, expected, mode, waitedS, sinceS, why } = event;
+  const { event: kind, waitedS, sinceS, why } = event;
+  const { watch, numbers } = words;
+  const name = (mode: typeof event.mode): string => (mode ? words.mode(mode) : watch.noClearMode);
+  const [mode, expected] = [name(event.mode), name(event.expected)];
+  const seconds = numbers.decimal(waitedS.toFixed(1));
   if (kind === 'alarm')
-    return paint.bad(
-      `! ALARM: ${NAMES(mode)} instead of ${NAMES(expected)} for ${waitedS.toFixed(1)} s, since ${clock(sinceS)}`,
-    );
-  if (kind === 'departed')
-    return paint.warn(`^ left ${NAMES(expected)}: ${NAMES(mode)} for ${waitedS.toFixed(1)} s`);
-  if (kind === 'unclear') return paint.warn(`? no mode has been clear for ${waitedS.toFixed(0)} s`);
-  const how = {
-    mode: `back in ${NAMES(expected)}`,
-    'arc-end': 'the arc ended',
-    'new-expectation': 'something else is expected',
-  };
-  return `${kind === 'alarm-end' ? '! alarm ends' : '^ departure ends'}: ${how[why]}`;
+    return paint.bad(`! ${watch.alarm(mode, expected, seconds, clock(sinceS))}`);
+  if (kind === 'departed') return paint.warn(`^ ${watch.departed(mode, expected, seconds)}`);
+  if (kind === 'unclear') return paint.warn(`? ${watch.unclear(waitedS.toFixed(0))}`);
+  const alarm = kind === 'alarm-end';
+  return `${alarm ? '!' : '^'} ${watch.ends(alarm, why, expected)}`;
 }
 
-function sayEnd(event: WatchEvent & { event: 'end' }): string {
+function sayEnd(event: WatchEvent & { event: 'end' }, { watch, numbers }: Words): string {
   const { welds, alarms, lostSamples, bridgedSamples, gaps, reconnects, badRows, looseBytes } =
     event;
-  const parts = [`${welds} weld(s)`, `${alarms} alarm(s)`];
-  if (lostSamples > 0) parts.push(`${lostSamples} samples lost (${bridgedSamples} bridged)`);
-  if (gaps > 0) parts.push(`${gaps} gap(s)`);
-  if (reconnects > 0) parts.push(`${reconnects} reconnect(s)`);
-  if (badRows > 0) parts.push(`${badRows} unreadable row(s)`);
-  if (looseBytes > 0) parts.push(`${looseBytes} loose byte(s) at the end`);
+  const { counts } = watch;
+  const parts = [counts.welds(welds), counts.alarms(alarms)];
+  if (lostSamples > 0) parts.push(counts.lost(lostSamples, bridgedSamples));
+  if (gaps > 0) parts.push(counts.gaps(gaps));
+  if (reconnects > 0) parts.push(counts.reconnects(reconnects));
+  if (badRows > 0) parts.push(counts.badRows(badRows));
+  if (looseBytes > 0) parts.push(counts.looseBytes(looseBytes));
   if (event.worstJitterS > 1e-9)
-    parts.push(`jitter up to ${(event.worstJitterS * 1e3).toFixed(3)} ms`);
-  if (event.driftPpm !== null) parts.push(`clock ${event.driftPpm.toFixed(0)} ppm off`);
-  return `end: ${parts.join(', ')}`;
+    parts.push(counts.jitter(numbers.decimal((event.worstJitterS * 1e3).toFixed(3))));
+  if (event.driftPpm !== null) parts.push(counts.clock(event.driftPpm.toFixed(0)));
+  return watch.end(parts);
 }

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ENGLISH_PICTURES } from '../../../../src/apps/report/english.js';
 import { mapChart } from '../../../../src/apps/report/process-map/svg-map.js';
-import { NO_PAINT } from '../../../../src/apps/view/index.js';
+import { ENGLISH, NO_PAINT } from '../../../../src/apps/view/index.js';
 import { mapInLetters } from '../../../../src/apps/view/process-map/terminal-map.js';
 import { ENGLISH_MAP } from '../../../../src/apps/view/process-map/words.js';
 import { parseSetup, processMaps } from '../../../../src/setup/index.js';
@@ -33,7 +32,7 @@ const draw = (columns: number, rows: number) =>
 const METRIC = { unit: 'm/min', factor: 1, digits: 1 };
 
 describe('the map in letters', () => {
-  const lines = mapInLetters(draw(22, 15), { width: 80, paint: NO_PAINT }, METRIC);
+  const lines = mapInLetters(draw(22, 15), { width: 80, paint: NO_PAINT }, METRIC, ENGLISH_MAP);
 
   it('fits the width and needs no colour', () => {
     expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
@@ -57,7 +56,7 @@ describe('the map in letters', () => {
 });
 
 describe('the map as a picture', () => {
-  const svg = mapChart(draw(40, 40), 'x', ENGLISH_PICTURES.numbers, METRIC);
+  const svg = mapChart(draw(40, 40), 'x', ENGLISH.numbers, METRIC, ENGLISH_MAP);
 
   it('is one image with a name, whose every opened element is closed', () => {
     const open = [...svg.matchAll(/<([a-zA-Z]+)(?:\s[^>]*[^/])?>/gu)].map((one) => one[1]);

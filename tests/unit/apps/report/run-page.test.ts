@@ -3,13 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { failedResult } from '../../../../src/analysis/result/index.js';
 import {
   compareSection,
-  ENGLISH_PICTURES,
   FIGURES,
   figureFile,
   indexEntry,
   indexPage,
   runPage,
 } from '../../../../src/apps/report/index.js';
+import { ENGLISH } from '../../../../src/apps/view/index.js';
 import { madeRun, madeSound } from '../../../support/report-run.js';
 import { sampleResult } from '../../../support/sample-result.js';
 
@@ -105,9 +105,7 @@ describe('runPage', () => {
 describe('FIGURES', () => {
   it('draws each picture that a trace with current shows, whole and with words for screen readers', () => {
     const run = madeRun();
-    const drawn = FIGURES.filter((one) => one.draw(run, 'x', ENGLISH_PICTURES)).map(
-      (one) => one.name,
-    );
+    const drawn = FIGURES.filter((one) => one.draw(run, 'x', ENGLISH)).map((one) => one.name);
     expect(drawn).toEqual([
       'time',
       'reasons',
@@ -119,9 +117,7 @@ describe('FIGURES', () => {
       'intervals',
     ]);
     for (const name of drawn) {
-      const svg = figureFile(
-        FIGURES.find((one) => one.name === name)!.draw(run, 'x', ENGLISH_PICTURES)!,
-      );
+      const svg = figureFile(FIGURES.find((one) => one.name === name)!.draw(run, 'x', ENGLISH)!);
       expect(svg).toMatch(/^<\?xml[^>]+>\n<svg /);
       expect(svg).toMatch(/<title id="x-t">[^<]+<\/title><desc id="x-d">[^<]+<\/desc>/);
       expect(svg).not.toMatch(/NaN|undefined|Infinity/);

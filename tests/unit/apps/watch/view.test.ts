@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { NO_PAINT } from '../../../../src/apps/view/index.js';
+import { ENGLISH, GERMAN, NO_PAINT } from '../../../../src/apps/view/index.js';
 import type { WatchEvent, WatchState } from '../../../../src/apps/watch/events.js';
 import { noLosses } from '../../../../src/apps/watch/sources/types.js';
 import { Strip } from '../../../../src/apps/watch/strip.js';
@@ -29,18 +29,22 @@ function state(changes: Partial<WatchState>): WatchState {
 describe('the live screen', () => {
   // Rejects a picture whose alarm or loss is told by colour alone: there is no colour here.
   it('tells alarm and loss by words and shape', () => {
-    expect(picture(state({ alarm: true }), [], LOOK).join('\n')).toContain('!!! ALARM !!!');
-    expect(picture(state({ signal: 'lost' }), [], LOOK).join('\n')).toContain('SIGNAL LOST');
-    expect(picture(state({}), [], LOOK).join('\n')).not.toContain('ALARM !');
+    expect(picture(state({ alarm: true }), [], LOOK, ENGLISH).join('\n')).toContain(
+      '!!! ALARM !!!',
+    );
+    expect(picture(state({ signal: 'lost' }), [], LOOK, ENGLISH).join('\n')).toContain(
+      'SIGNAL LOST',
+    );
+    expect(picture(state({}), [], LOOK, ENGLISH).join('\n')).not.toContain('ALARM !');
   });
 
   it('shows the last minute as letters', () => {
-    expect(picture(state({}), [], LOOK).join('\n')).toContain('60 s   ·SG?~');
+    expect(picture(state({}), [], LOOK, ENGLISH).join('\n')).toContain('60 s   ·SG?~');
   });
 
   it('stays as high as it is, whatever happens', () => {
     const heights = [[], ['one'], ['one', 'two', 'three', 'four']].map(
-      (recent) => picture(state({}), recent, LOOK).length,
+      (recent) => picture(state({}), recent, LOOK, ENGLISH).length,
     );
     expect(new Set(heights).size).toBe(1);
   });
@@ -73,15 +77,23 @@ describe('lines', () => {
   };
 
   it('say what is there instead of what', () => {
-    expect(sayEvent(alarm, NO_PAINT)).toBe(
+    expect(sayEvent(alarm, NO_PAINT, ENGLISH)).toBe(
       '! ALARM: globular instead of spray for 1.0 s, since 1:01',
     );
+  });
+
+  it('say the same in German', () => {
+    expect(sayEvent(alarm, NO_PAINT, GERMAN)).toBe(
+      '! ALARM: Übergangslichtbogen statt Sprühlichtbogen seit 1,0 s, ab 1:01',
+    );
+    expect(picture(state({ signal: 'lost' }), [], LOOK, GERMAN).join('\n')).toContain('SIGNAL WEG');
   });
 
   it('never call a lost signal a wrong mode', () => {
     const lost = sayEvent(
       { event: 'signal-lost', timeS: 5, why: 'nothing has come for 1.2 s' },
       NO_PAINT,
+      ENGLISH,
     );
     expect(lost).toContain('unknown, not wrong');
   });
@@ -100,7 +112,7 @@ describe('lines', () => {
       reconnects: 2,
       badRows: 3,
     };
-    expect(sayEvent(end, NO_PAINT)).toBe(
+    expect(sayEvent(end, NO_PAINT, ENGLISH)).toBe(
       'end: 2 weld(s), 1 alarm(s), 7 samples lost (5 bridged), 1 gap(s), 2 reconnect(s), 3 unreadable row(s)',
     );
   });

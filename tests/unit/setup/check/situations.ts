@@ -482,7 +482,14 @@ export const SITUATIONS: readonly Situation[] = [
     setup: { ...M20, feederVolts: 17, wireFeed: '4m/min' },
     seen: {
       ...seenAs('spray'),
-      quality: [{ code: 'clipping', share: 0.9, message: 'The sound is clipped.' }],
+      quality: [
+        {
+          code: 'clipping',
+          share: 0.9,
+          message: 'The sound is clipped.',
+          params: { shareOfSamples: 0.9 },
+        },
+      ],
     },
     first: 'recording-cannot-support',
     because: 'the volts rule spray out, and the recording is clipped nearly throughout',

@@ -1,0 +1,115 @@
+import type { Status } from '../../../core/index.js';
+
+/** What `compare` says beside the sentences of the comparison. */
+export interface CompareWords {
+  before: string;
+  after: string;
+  mode: string;
+  answers: Record<'same' | 'changed' | 'cannot-tell', string>;
+  figures(clear: number, judged: number): string;
+  noChance: string;
+  change(label: string, before: string, after: string, unit: string): string;
+  noSpread: string;
+  /** `how` says how the spread within a run was found. */
+  interval(range: string, level: string, moreThanChance: boolean, p: string, how: string): string;
+  range(low: string, high: string, unit: string): string;
+  overEachRun: string;
+  trend(run: 'before' | 'after', clear: boolean, range: string): string;
+}
+
+/** What `expect` says beside the sentences of the expectation. */
+export interface ExpectWords {
+  /** What comes of these settings, likeliest first. */
+  likely: string;
+  setFor(mode: string): string;
+  changeFor(mode: string): string;
+  title: string;
+  voltage(from: string | null): string;
+  current(from: string | null): string;
+  permits: Record<'yes' | 'possible' | 'no', string>;
+  /** `where` is a sentence that reads as its end; `nowhere` where the mode does not exist in this gas. */
+  lies(where: string, nowhere: boolean): string;
+  arcEnergy(range: string): string;
+  deposited(range: string): string;
+  beforeYouAct: string;
+}
+
+/** What `inspect` says beside the notes. */
+export interface InspectWords {
+  problem: string;
+  howRead: string;
+  goOn: string;
+  kinds: Record<'sound' | 'electrical', string>;
+  length(seconds: string, samples: number | null): string;
+  leftOut: string;
+  readAs(quantity: string): string;
+  noNumbers: string;
+  figures(min: string, mean: string, max: string, count: number, missing: number): string;
+  first(values: string): string;
+  bytes(count: number): string;
+}
+
+/** Lines and picture of `watch`. Modes come in as words; null where none is clear. */
+export interface WatchWords {
+  noClearMode: string;
+  source(name: string, channels: readonly string[], rateHz: number): string;
+  arcOn(weld: number, open: boolean): string;
+  arcOff(weld: number, open: boolean): string;
+  weld(weld: number, answer: string, confidence: string, seconds: string): string;
+  /** The mode that was named, `mixed`, or the status where none was. */
+  answer(mode: string | null, status: Status): string;
+  notAWeld(from: string): string;
+  signalLost(why: string): string;
+  signalBack: string;
+  gap(why: string, seconds: string): string;
+  expect(mode: string | null, why: string): string;
+  stages: Record<'provisional' | 'confirmed', string>;
+  eventRate(rate: string): string;
+  slow(seconds: string): string;
+  alarm(mode: string, expected: string, seconds: string, since: string): string;
+  departed(mode: string, expected: string, seconds: string): string;
+  unclear(seconds: string): string;
+  ends(alarm: boolean, why: 'mode' | 'arc-end' | 'new-expectation', expected: string): string;
+  end(parts: readonly string[]): string;
+  counts: {
+    welds(count: number): string;
+    alarms(count: number): string;
+    lost(samples: number, bridged: number): string;
+    gaps(count: number): string;
+    reconnects(count: number): string;
+    badRows(count: number): string;
+    looseBytes(count: number): string;
+    jitter(ms: string): string;
+    clock(ppm: string): string;
+  };
+  screen: {
+    weld(count: number): string;
+    /** Names of the four rows, of equal width. */
+    rows: Record<'now' | 'minute' | 'watch' | 'line', string>;
+    marks: Record<'unclear' | 'off' | 'lost', string>;
+    lost: string;
+    waiting: string;
+    noArc: string;
+    listening: string;
+    nothingExpected: string;
+    expected(mode: string): string;
+    alarm: string;
+    noAlarm(alarms: number): string;
+    losses(lost: number, gaps: number, reconnects: number, badRows: number): string;
+  };
+  good: {
+    recognised(recordings: number, windows: number, wanted: string): string;
+    takenFor(
+      recordings: number,
+      windows: number,
+      wanted: string,
+      others: readonly string[],
+    ): string;
+    other(mode: string, share: string): string;
+    missed(modes: readonly string[]): string;
+    unlike(each: readonly string[]): string;
+    each(names: readonly string[], mode: string): string;
+  };
+  noSafety: string;
+  noMicrophone: string;
+}

@@ -1,0 +1,23 @@
+import type { VerdictParams } from '../rooms/verdict.js';
+import type { CatalogueOf } from '../writer.js';
+
+export const VERDICT: CatalogueOf<VerdictParams> = {
+  'no-arc-shown': () => 'Nichts in der Aufnahme zeigt einen brennenden Lichtbogen.',
+  'may-be-an-arc': ({ probability }, write) =>
+    `Es kann ein Lichtbogen sein (${write.percent(probability)}), aber Regen, Feuer, Motoren oder Werkzeuge können so klingen; es wird keine Lichtbogenart genannt.`,
+  'arc-too-short': () => 'Der Lichtbogen ist zu kurz, um beurteilt zu werden.',
+  'arc-unlike-model': () =>
+    'Der Lichtbogen gleicht nichts von dem, woran das Modell angepasst wurde; es wird keine Lichtbogenart genannt.',
+  'faint-even-beat': () =>
+    'Der Ton schlägt gleichmäßig, aber schwach: ein Impulsstrom oder ein von der Stromquelle geregelter Kurzschluss; am Ton allein ist das nicht zu unterscheiden. Klarheit bringt eine Messreihe der Spannung.',
+  'modes-mixed': ({ modes }, write) =>
+    `Im Versuch kommen mehrere Lichtbogenarten vor: ${write.and(modes.map(({ mode, shareOfTime }) => `${write.mode(mode)} (${write.percent(shareOfTime)})`))}.`,
+  'mode-not-sure': ({ mode, probability }, write) =>
+    `Die wahrscheinlichste Lichtbogenart, ${write.mode(mode)}, erreicht nur ${write.percent(probability)}.`,
+  'run-against-moments': ({ run, moments }, write) =>
+    `Der Versuch als Ganzes sieht nach ${write.mode(run)} aus, die meisten Augenblicke aber nach ${write.mode(moments)}.`,
+  'mode-held': ({ mode, shareOfTime }, write) =>
+    `${write.mode(mode)} über ${write.percent(shareOfTime)} der beurteilten Lichtbogenzeit.`,
+  'input-failed': ({ text }) =>
+    `Die Datei ließ sich nicht auswerten. Meldung des Programms auf Englisch: „${text}“`,
+};
