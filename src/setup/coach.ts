@@ -119,7 +119,12 @@ export function sayHowTo(howTo: HowTo, setup: Setup): Made[] {
   const { wanted } = howTo;
   if (howTo.kind === 'refused') return [sayRefusal(howTo.refusal, wanted, setup)];
   if (howTo.kind === 'programme') return [message('pulse-by-programme')];
-  if (howTo.kind === 'unknown') return [message('no-settings-held', { wanted })];
+  if (howTo.kind === 'unknown') {
+    const gas = setup.gas && gasName(setup.gas);
+    return gas && gas.composition === null
+      ? [message('mixture-decides', { wanted, symbol: gas.symbol })]
+      : [message('no-settings-held', { wanted })];
+  }
   return [
     ...howTo.settings.map(({ feedMPerMin, currentA, feederV, likelihood }) =>
       message('set-like-this', { feedMPerMin, currentA, feederV, inTen: inTen(likelihood) }),

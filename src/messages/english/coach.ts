@@ -47,7 +47,7 @@ export const COACH: CatalogueOf<CoachParams> = {
   },
   'outcome-chance': ({ outcome, chance, inTen, flipsAtV, likeliest }, write) => {
     const name = capital(OUTCOMES[outcome]);
-    const words = { permitted: 'permitted', unlikely: 'unlikely', 'not-possible': 'not possible' };
+    const words = { permitted: 'expected', unlikely: 'unlikely', 'not-possible': 'not possible' };
     const share = chance === 'not-possible' ? '' : ` (${write.plain(inTen)} in 10)`;
     const flip =
       flipsAtV === null
@@ -73,7 +73,7 @@ export const COACH: CatalogueOf<CoachParams> = {
     `Measure the volts at the feeder while welding first: ${write.mode(wanted)} lies at ${write.span(targetV)} V there.`,
   'gas-carries-spray': ({ gas }, write) => `The gas carries spray: ${write.gas(gas)}.`,
   'gas-never-carries': ({ wanted, gas, nearestGas }, write) =>
-    `No setting gives ${write.mode(wanted)} in ${write.gas(gas)}.${nearestGas === null ? '' : ` The nearest that does: ${nearestGas}.`} In this gas short-circuit and globular can be had.`,
+    `No setting gives ${write.mode(wanted)} in ${write.gas(gas)}.${nearestGas === null ? '' : ` The nearest that does: ${nearestGas}.`} In this gas ${write.mode('short-circuit')} and ${write.mode('globular')} can be had.`,
   'gas-without-source': ({ wanted, gas, nearestGas }, write) =>
     `No source read here gives ${write.mode(wanted)} in ${write.gas(gas)}: it is not to be expected.${nearestGas === null ? '' : ` The nearest that is known to: ${nearestGas}.`}`,
   'wire-without-rows': ({ wanted, sizesMm }, write) =>
@@ -86,6 +86,8 @@ export const COACH: CatalogueOf<CoachParams> = {
     'Pulsed spray is a matter of the source’s programme for this wire and gas, not of a place in volts and feed.',
   'no-settings-held': ({ wanted }, write) =>
     `No volts and feed are held here that give ${write.mode(wanted)} with this wire and gas.`,
+  'mixture-decides': ({ wanted, symbol }, write) =>
+    `${symbol} names many mixtures, and whether ${write.mode(wanted)} can be had hangs on which: state the one on the label of the cylinder.`,
   'set-like-this': ({ feedMPerMin, currentA, feederV, inTen }, write) =>
     `${feedMPerMin === null ? '' : `${write.inUnits(feedMPerMin, 'feed')}, `}about ${write.fixed(currentA, 0)} A, ${write.span(feederV)} V at the feeder (${write.plain(inTen)} in 10).`,
   'keep-stick-out': ({ stickOutMm }, write) => `Stick-out ${write.inUnits(stickOutMm, 'length')}.`,

@@ -12,7 +12,7 @@ export const CAUTIONS: CatalogueOf<CautionParams> = {
   'caution-procedure-first': () =>
     `Nach ${PROCEDURE.dative} arbeiten: keine Einstellung außerhalb ihrer Grenzen.`,
   'caution-measuring': () =>
-    'Schutzausrüstung tragen, lüften; auf Lichtbogenstrahlung, elektrischen Schlag und Lärm achten. Örtliche Vorschriften gehen vor.',
+    'Augen und Haut vor Strahlung und Verbrennung schützen, gegen Schweißrauch lüften; es drohen elektrischer Schlag und Lärm. Örtliche Vorschriften gehen vor.',
   'caution-no-inspection': () =>
     'Dieses Werkzeug ist keine Prüfung; es lässt keine Schweißnaht zu und weist keine zurück.',
 };

@@ -47,7 +47,7 @@ export const COACH: CatalogueOf<CoachParams> = {
   },
   'outcome-chance': ({ outcome, chance, inTen, flipsAtV, likeliest }, write) => {
     const words = {
-      permitted: 'möglich',
+      permitted: 'zu erwarten',
       unlikely: 'unwahrscheinlich',
       'not-possible': 'hier nicht möglich',
     };
@@ -78,13 +78,15 @@ export const COACH: CatalogueOf<CoachParams> = {
   'wire-without-rows': ({ wanted, sizesMm }, write) =>
     `Für ${write.mode(wanted)} ist mit diesem Draht kein Strom hinterlegt; hinterlegt sind ${write.inUnits(sizesMm, 'diameter')}.`,
   'source-cannot-pulse': () =>
-    'Eine Stromquelle ohne Impulse gibt keinen Impulslichtbogen; am nächsten liegt der Sprühlichtbogen oberhalb des Übergangsstroms.',
+    'Eine Stromquelle ohne Impulse gibt keinen Impulslichtbogen; am nächsten liegt der Sprühlichtbogen oberhalb der kritischen Stromstärke.',
   'polarity-first': () =>
     'Alles hier gilt für den Draht am Pluspol: erst nach der Polung sehen, dann nach der Einstellung.',
   'pulse-by-programme': () =>
     'Der Impulslichtbogen ist Sache des Programms der Stromquelle für Draht und Gas, nicht eines Platzes in Spannung und Vorschub.',
   'no-settings-held': ({ wanted }, write) =>
     `Für ${write.mode(wanted)} sind mit diesem Draht und Gas weder Spannung noch Vorschub hinterlegt.`,
+  'mixture-decides': ({ wanted, symbol }, write) =>
+    `${symbol} umfasst viele Gemische, und an ihnen hängt, ob ein ${write.mode(wanted)} möglich ist: das Gemisch angeben, das auf dem Flaschenschild steht.`,
   'set-like-this': ({ feedMPerMin, currentA, feederV, inTen }, write) =>
     `${feedMPerMin === null ? '' : `${write.inUnits(feedMPerMin, 'feed')}, `}etwa ${write.fixed(currentA, 0)} A, ${write.span(feederV)} V am Drahtvorschubgerät (${write.plain(inTen)} von 10).`,
   'keep-stick-out': ({ stickOutMm }, write) =>
@@ -94,7 +96,7 @@ export const COACH: CatalogueOf<CoachParams> = {
       ? 'Die Ströme liegen in veröffentlichten Bereichen für diesen Draht und dieses Gas.'
       : 'Für genau diesen Draht und dieses Gas ist kein veröffentlichter Bereich hinterlegt: Die Ströme sind errechnet.',
   'heat-input-lacks': ({ volts, amps }, write) =>
-    `Eine Schweißgeschwindigkeit ist angegeben; für die Wärmeeinbringung fehlen ${write.and([volts ? 'Spannung' : '', amps ? 'Strom' : ''].filter((one) => one !== ''))}.`,
+    `Eine Schweißgeschwindigkeit ist angegeben; für die Wärmeeinbringung fehlt: ${write.and([volts ? 'Spannung' : '', amps ? 'Strom' : ''].filter((one) => one !== ''))}.`,
   'plate-changes-nothing': () =>
     'Eine Blechdicke ist angegeben; sie ändert hier nichts, denn sie zählt nur beim Kurzlichtbogen auf dickem Blech.',
   'map-only-wire': () =>

@@ -49,6 +49,8 @@ export interface CoachParams {
   'polarity-first': Nothing;
   'pulse-by-programme': Nothing;
   'no-settings-held': { wanted: Mode };
+  /** The gas is known by its group alone, whose mixtures part on the mode. */
+  'mixture-decides': { wanted: Mode; symbol: string };
   'set-like-this': {
     feedMPerMin: number | null;
     currentA: number;

@@ -48,7 +48,7 @@ export const COACHED = {
   'outcome-chance': [
     [
       { outcome: 'dip', chance: 'permitted', inTen: 6, flipsAtV: 21.5, likeliest: true },
-      'Short-circuit: permitted (6 in 10), as far as 21.5 V.',
+      'Short-circuit: expected (6 in 10), as far as 21.5 V.',
     ],
     [
       { outcome: 'burn-back', chance: 'unlikely', inTen: 1, flipsAtV: 38, likeliest: false },
@@ -193,6 +193,12 @@ export const COACHED = {
     [
       { wanted: 'globular' },
       'No volts and feed are held here that give globular with this wire and gas.',
+    ],
+  ],
+  'mixture-decides': [
+    [
+      { wanted: 'spray', symbol: 'M21' },
+      'M21 names many mixtures, and whether spray can be had hangs on which: state the one on the label of the cylinder.',
     ],
   ],
   'set-like-this': [

@@ -356,13 +356,13 @@ const COMPARE: CompareWords = {
 
 const EXPECT: ExpectWords = {
   likely: 'What to expect',
-  setFor: (mode) => `Where it is to be set for ${mode}`,
+  setFor: (mode) => `Where to set it for ${mode}`,
   changeFor: (mode) => `What to change for ${mode}`,
   title: 'What it rests on',
   voltage: (from) => `Voltage: ${from ?? 'not stated'}`,
   current: (from) => `Current: ${from ?? 'not stated, and no wire feed'}`,
   permits: { yes: 'expected', possible: 'possible', no: 'not expected' },
-  lies: (where) => `Lies ${where}.`,
+  lies: (where, nowhere) => (nowhere ? `${capital(where)}.` : `Lies ${where}.`),
   arcEnergy: (range) => `Arc energy ${range}, without thermal efficiency (AWS, ASME).`,
   deposited: (range) => `Metal deposited ${range}.`,
   beforeYouAct: 'Before you act on it',
