@@ -23,13 +23,24 @@
  * that others may have written, null where the English text has to do.
  */
 export { ENGLISH } from './english/index.js';
+export { TERM_SETS } from './english/words.js';
 export { GERMAN } from './german/index.js';
 export { GERMAN_WORDS } from './german/words.js';
-export { type Catalogue, type Language, language, retell, say } from './language.js';
+export {
+  type Catalogue,
+  inUnitsIn,
+  type Language,
+  language,
+  retell,
+  say,
+  withTerms,
+  withUnits,
+} from './language.js';
 export { again, flag, type Made, message, messagesOf, note, said, textsOf } from './message.js';
 export type { MessageCode, MessageParams, ParamsOf } from './params.js';
 export { refuse } from './refuse.js';
 export type { CodeRule, Place } from './rooms/checks.js';
+export type { CoachParams, ProcessOutcome } from './rooms/coach.js';
 export type { ComparedKey, SpreadBy } from './rooms/compare.js';
 export type {
   BandGas,

@@ -1,6 +1,7 @@
+import type { Mode, UnitSystem } from '../core/index.js';
 import type { MessageCode, MessageParams } from './params.js';
 import type { Message } from './terms.js';
-import type { CatalogueOf, Words, Writer } from './writer.js';
+import { type CatalogueOf, inUnitsOf, type Words, type Writer } from './writer.js';
 
 /** Every sentence of a language. */
 export type Catalogue = CatalogueOf<MessageParams>;
@@ -18,6 +19,19 @@ export function language(words: Words, catalogue: Catalogue): Language {
     write: { ...words, say: (inner) => say(inner, made) },
   };
   return made;
+}
+
+/** The same language with its quantities in another system of units. */
+export function withUnits({ catalogue, write }: Language, system: UnitSystem): Language {
+  return language({ ...write, inUnits: inUnitsOf(write.short, system) }, catalogue);
+}
+
+/** The same language with other names for the modes. */
+export function withTerms(
+  { catalogue, write }: Language,
+  names: Readonly<Record<Mode, string>>,
+): Language {
+  return language({ ...write, mode: (mode) => names[mode] }, catalogue);
 }
 
 /** A sentence in a language. */
@@ -46,3 +60,6 @@ export function retell(
     return null;
   }
 }
+
+/** Quantities in the units of a language, outside any sentence. */
+export const inUnitsIn = ({ write }: Language): Writer['inUnits'] => write.inUnits;

@@ -1,5 +1,6 @@
 import type { CautionParams } from './rooms/cautions.js';
 import type { CheckParams } from './rooms/checks.js';
+import type { CoachParams } from './rooms/coach.js';
 import type { CompareParams } from './rooms/compare.js';
 import type { EvidenceParams, NextParams } from './rooms/evidence.js';
 import type { ExpectParams } from './rooms/expect.js';
@@ -44,7 +45,8 @@ export interface MessageParams
     RefusalParams,
     ExpectedParams,
     RemedyParams,
-    WatchParams {}
+    WatchParams,
+    CoachParams {}
 
 export type MessageCode = keyof MessageParams;
 export type ParamsOf<C extends MessageCode> = MessageParams[C];

@@ -1,4 +1,4 @@
-import type { Mode } from '../core/index.js';
+import { inSystem, type Mode, type UnitQuantity, type UnitSystem, unitOf } from '../core/index.js';
 import type { GasName, Message, Span } from './terms.js';
 
 /** How a language writes numbers. */
@@ -17,6 +17,8 @@ export interface Numbers {
   percent(share: number): string;
   /** `24–26`; one number where both ends read the same. One digit behind the sign unless told. */
   span(span: Span, digits?: number): string;
+  /** A value or range in the unit of the reader's system, with that unit: `8–9.5 m/min` or `315–375 in/min`. */
+  inUnits(value: number | Span, quantity: UnitQuantity): string;
 }
 
 /** What a language has to bring beside its sentences. */
@@ -37,8 +39,8 @@ export interface Writer extends Words {
 /** The sentences of some rooms in one language: one function for each code. */
 export type CatalogueOf<P> = { [C in keyof P]: (params: P[C], write: Writer) => string };
 
-/** Numbers of a language that differs from another in its decimal sign alone. */
-export function numbersWith(decimal: '.' | ','): Numbers {
+/** Numbers of a language that differs from another in its decimal sign alone, in metric units unless told. */
+export function numbersWith(decimal: '.' | ',', system: UnitSystem = 'metric'): Numbers {
   const mark = (text: string): string => text.replace('.', decimal);
   const short = (value: number, digits: number): string =>
     mark(String(Number(value.toFixed(digits))));
@@ -53,5 +55,16 @@ export function numbersWith(decimal: '.' | ','): Numbers {
       const [low, high] = [short(min, digits), short(max, digits)];
       return low === high ? low : `${low}–${high}`;
     },
+    inUnits: inUnitsOf(short, system),
+  };
+}
+
+/** How a language writes quantities in a system of units, from how it writes numbers. */
+export function inUnitsOf(short: Numbers['short'], system: UnitSystem): Numbers['inUnits'] {
+  return (value, quantity) => {
+    const { unit, digits } = unitOf(quantity, system);
+    const ends = typeof value === 'number' ? [value, value] : [value.min, value.max];
+    const [low, high] = ends.map((one) => short(inSystem(one, quantity, system), digits));
+    return `${low === high ? low : `${low}–${high}`} ${unit}`;
   };
 }

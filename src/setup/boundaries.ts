@@ -2,10 +2,13 @@ import type { BandRow } from './bands.js';
 import { DIP_BANDS } from './bands-dip.js';
 import { GLOBULAR_BANDS } from './bands-globular.js';
 import { SPRAY_BANDS } from './bands-spray.js';
-import { type SprayWord, sprayInGas } from './co2-limit.js';
+import type { SprayWord } from './co2-limit.js';
 import type { Gas } from './gas.js';
+import { type ProcessMap, processMap } from './process-map/boundary-lines.js';
+import type { BoundaryName } from './process-map/boundary-row.js';
+import { usually } from './process-map/spread.js';
 import type { Setup } from './setup-schema.js';
-import { overlap, type Range, range } from './sourced.js';
+import { middle, overlap, type Range, range } from './sourced.js';
 import { type Transition, transitionCurrent } from './transition.js';
 import type { WireMaterial } from './wire-words.js';
 
@@ -20,6 +23,8 @@ export interface Boundaries {
   /** Null where the gas gives no spray, or wire or gas is not known. */
   transition: Transition | null;
   spray: SprayWord;
+  /** What the wire and gas give over volts and amperes. */
+  map: ProcessMap;
   /** Rows the zones rest on. */
   rows: readonly BandRow[];
 }
@@ -42,25 +47,39 @@ export function bandsFor(
     .filter((row) => gas === null || overlap(row.co2, gas.co2));
 }
 
+/** A gas without a source for spray is not expected to carry it. */
+function sprayWord({ spray }: ProcessMap): SprayWord {
+  if (spray.word === 'not-stated') return 'unknown';
+  return spray.word === 'no-source' ? 'no' : spray.word;
+}
+
 function meansWire({ diameterMm }: BandRow, mm: number): boolean {
   if (diameterMm === null) return true;
   return mm >= diameterMm.min * (1 - SAME_WIRE) && mm <= diameterMm.max * (1 + SAME_WIRE);
 }
 
-/** Boundaries of the modes for what is known of wire and gas. Steel is taken where no wire is named. */
+/**
+ * Boundaries of the modes for what is known of wire and gas. Steel is taken where no wire is named. With a
+ * current the volts are those of the map at that current; without one those of the published windows.
+ */
 export function modeBoundaries(
   setup: Pick<Setup, 'wireMaterial' | 'wireDiameterMm' | 'gas'>,
+  currentA: Range | null = null,
 ): Boundaries {
   const material = setup.wireMaterial ?? 'carbon-steel';
   const rows = bandsFor(setup);
   const { gas, wireDiameterMm } = setup;
   const known = gas !== null && wireDiameterMm !== null;
+  const map = processMap({ material, diameterMm: wireDiameterMm, gas });
+  const zone = (name: BoundaryName): Range | null =>
+    currentA === null ? null : usually(map.limitV(name, middle(currentA)));
   return {
-    dipTopV: dipTop(material, gas),
-    sprayFloorV: sprayFloor(material, wireDiameterMm),
+    map,
+    dipTopV: zone('dip-top') ?? dipTop(material, gas),
+    sprayFloorV: zone('spray-floor') ?? sprayFloor(material, wireDiameterMm),
     dipTopA: dipTopCurrent(rows),
     transition: known ? transitionCurrent(material, wireDiameterMm, gas) : null,
-    spray: sprayInGas(gas),
+    spray: sprayWord(map),
     rows,
   };
 }

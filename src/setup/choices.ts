@@ -16,16 +16,22 @@ const MODE_WORDS: Readonly<Record<string, Mode>> = {
   'short-arc': 'short-circuit',
   short: 'short-circuit',
   dip: 'short-circuit',
+  kurzlichtbogen: 'short-circuit',
   'gmaw-s': 'short-circuit',
   d: 'short-circuit',
   globular: 'globular',
   g: 'globular',
+  'gmaw-g': 'globular',
+  grosstropfig: 'globular',
+  großtropfig: 'globular',
   spray: 'spray',
   'axial-spray': 'spray',
+  sprühlichtbogen: 'spray',
   s: 'spray',
   'pulsed-spray': 'pulsed-spray',
   pulsed: 'pulsed-spray',
   pulse: 'pulsed-spray',
+  impulslichtbogen: 'pulsed-spray',
   'gmaw-p': 'pulsed-spray',
   p: 'pulsed-spray',
 };
@@ -53,7 +59,15 @@ export function parseExpectedMode(raw: string): Mode {
       todo: message('unsure-never-label'),
     });
   }
-  return choose('wanted mode', raw, text, MODE_WORDS);
+  return choose('wanted mode', raw, modeWord(text), MODE_WORDS);
+}
+
+/** The word without what may stand around it: `dip transfer`, `spray arc`, `ISO 4063-135-D`. */
+function modeWord(text: string): string {
+  const process = /^(?:iso-?4063-?)?13[158]?-([dgsp])$/u.exec(text)?.[1];
+  if (process !== undefined) return process;
+  const bare = text.replace(/-(?:metal-)?(?:transfer|arc|mode|welding)$/u, '');
+  return Object.hasOwn(MODE_WORDS, text) ? text : bare;
 }
 
 export function parsePolarity(raw: string): Polarity {

@@ -13,11 +13,13 @@ import { type Boundaries, modeBoundaries } from './boundaries.js';
 import { BEFORE_YOU_CHANGE, BEFORE_YOU_CHANGE_MESSAGES } from './cautions.js';
 import { CO2_LIMITS, saySprayInGas, sprayInGas } from './co2-limit.js';
 import { depositionRateKgPerH } from './deposition.js';
+import { forecast } from './forecast.js';
 import { gasName } from './gas.js';
 import { arcEnergy, heatInput } from './heat-input.js';
 import { processName } from './iso4063.js';
 import { type ModeMap, modeMap } from './mode-map.js';
 import { type Permit, permits } from './permits.js';
+import type { MapMaterial } from './process-map/wires-of-map.js';
 import { parseSetup } from './setup.js';
 import type { SetupInput } from './setup-options.js';
 import type { Setup } from './setup-schema.js';
@@ -40,8 +42,11 @@ export interface ModeExpectation {
 export interface Expectation {
   point: KnownPoint;
   modes: ModeExpectation[];
-  boundaries: Boundaries;
+  /** Less the lines themselves, which are functions of the current. */
+  boundaries: Omit<Boundaries, 'map'>;
   map: ModeMap | null;
+  /** kJ/mm without any thermal efficiency, as American codes count it; null without travel speed. */
+  arcEnergyKjPerMm: Range | null;
   /** kJ/mm, with the thermal efficiency of the process; null without travel speed. */
   heatInputKjPerMm: Range | null;
   depositionKgPerH: Range | null;
@@ -49,18 +54,37 @@ export interface Expectation {
   noteMessages: Message[];
   cautions: readonly string[];
   cautionMessages: readonly Message[];
+  /** The likeliest outcome, and where it flips; null where volts or amperes are not known. */
+  likeliest: string | null;
+  likeliestMessage: Message | null;
+  chances: string[];
+  chanceMessages: Message[];
+  /** The way to the wanted mode from here; empty where none is wanted or the point is not known. */
+  advice: string[];
+  adviceMessages: Message[];
+  /** Settings that give the wanted mode; empty where none is wanted. */
+  howTo: string[];
+  howToMessages: Message[];
 }
 
-/** Which modes these settings permit, where each boundary lies, and on whose authority. */
-export function expectModes(stated: SetupInput | Setup): Expectation {
+/**
+ * Which modes these settings permit, where each boundary lies, and on whose authority. `material` is for wires
+ * that only the map knows: for them there is no table of modes.
+ */
+export function expectModes(
+  stated: SetupInput | Setup,
+  material: MapMaterial | null = null,
+): Expectation {
   const setup = 'notes' in stated ? stated : parseSetup(stated);
-  const boundaries = modeBoundaries(setup);
   const point = workingPoint(setup);
+  const boundaries = modeBoundaries(setup, point.currentA);
+  const { map: _, ...zones } = boundaries;
   const permitted = permits(point, boundaries, setup.source);
-  const remarks = notes(setup, point);
+  const remarks = material === null ? notes(setup, point) : [message('map-only-wire')];
+  const { likeliest, chances, advice, howTo } = forecast(setup, material);
   return {
     point,
-    modes: MODES.map((mode) => {
+    modes: (material === null ? MODES : []).map((mode) => {
       const boundary = sayBoundary(mode, boundaries);
       const backed = authorities(mode, boundaries, setup);
       return {
@@ -73,14 +97,23 @@ export function expectModes(stated: SetupInput | Setup): Expectation {
         authorityMessages: messagesOf(backed),
       };
     }),
-    boundaries,
+    boundaries: zones,
     map: modeMap(setup, boundaries),
+    arcEnergyKjPerMm: arcEnergyOf(setup, point),
     heatInputKjPerMm: heat(setup, point),
-    depositionKgPerH: deposition(setup),
+    depositionKgPerH: material === null ? deposition(setup) : null,
     notes: textsOf(remarks),
     noteMessages: messagesOf(remarks),
     cautions: BEFORE_YOU_CHANGE,
     cautionMessages: BEFORE_YOU_CHANGE_MESSAGES,
+    likeliest: likeliest?.text ?? null,
+    likeliestMessage: likeliest && said(likeliest),
+    chances: textsOf(chances),
+    chanceMessages: messagesOf(chances),
+    advice: textsOf(advice),
+    adviceMessages: messagesOf(advice),
+    howTo: textsOf(howTo),
+    howToMessages: messagesOf(howTo),
   };
 }
 
@@ -134,10 +167,19 @@ function once(list: readonly Made[]): Made[] {
   return list.filter((one, i) => texts.indexOf(one.text) === i);
 }
 
-function heat({ travelSpeedMmPerMin }: Setup, { voltageV, currentA }: KnownPoint): Range | null {
+/** Arc energy of a point, kJ/mm; null without travel speed, volts or amperes. */
+export function arcEnergyOf(
+  { travelSpeedMmPerMin }: Setup,
+  { voltageV, currentA }: Pick<KnownPoint, 'voltageV' | 'currentA'>,
+): Range | null {
   if (travelSpeedMmPerMin === null || voltageV === null || currentA === null) return null;
-  const at = (v: number, a: number): number => heatInput(arcEnergy(v, a, travelSpeedMmPerMin));
+  const at = (v: number, a: number): number => arcEnergy(v, a, travelSpeedMmPerMin);
   return { min: at(voltageV.min, currentA.min), max: at(voltageV.max, currentA.max) };
+}
+
+function heat(setup: Setup, point: KnownPoint): Range | null {
+  const energy = arcEnergyOf(setup, point);
+  return energy === null ? null : { min: heatInput(energy.min), max: heatInput(energy.max) };
 }
 
 function deposition({ wireMaterial, wireDiameterMm, wireFeedMPerMin }: Setup): Range | null {

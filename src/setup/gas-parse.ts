@@ -35,6 +35,7 @@ export function parseGas(raw: string): Gas {
   }
   const named = readNamedMix(text);
   if (named !== null) return fromComposition(stated, complete(stated, named), null);
+  if (/^(?:helium |stainless )?tri-?mix$/iu.test(text)) return triMix(stated);
   const pair = readBarePair(text);
   if (pair !== null) return fromBarePair(stated, pair);
   const three = /^([\d.]+)\/([\d.]+)\/([\d.]+)$/u.exec(text);
@@ -51,6 +52,13 @@ export function parseGas(raw: string): Gas {
     expected: message('expected-gas'),
     todo: message(/^[MR]\d?$/iu.test(text) ? 'name-whole-symbol' : 'name-each-gas'),
   });
+}
+
+/** The helium mix for short-circuit of stainless steel: the usual meaning of "tri-mix". */
+function triMix(stated: string): Gas {
+  const gas = { ...EMPTY, he: 90, ar: 7.5, co2: 2.5 };
+  const name = { symbol: gasSymbol(gas), composition: gas };
+  return fromComposition(stated, gas, message('gas-word-read-as', { stated, gas: name }));
 }
 
 function fromSymbol(stated: string, symbol: string): Gas {

@@ -31,7 +31,9 @@ export function readNamedMix(text: string): GasComposition | null {
   const lower = text.toLowerCase().replace(/^(pure|welding grade)\s+/u, '');
   const shop = /^c(100|\d{1,2})$/u.exec(lower);
   if (shop !== null) return shopName(Number(shop[1]));
-  return namesThenShares(lower) ?? sharesThenLastGas(lower) ?? alternating(lower);
+  return (
+    namesThenShares(lower) ?? sharesThenLastGas(lower) ?? runTogether(lower) ?? alternating(lower)
+  );
 }
 
 function shopName(co2: number): GasComposition {
@@ -61,6 +63,22 @@ function sharesThenLastGas(text: string): GasComposition | null {
   const second = match === null ? undefined : WORDS[match[3]!];
   if (match === null || second === undefined || second === 'ar') return null;
   return { ...none(), ar: toNumber(match[1]!), [second]: toNumber(match[2]!) };
+}
+
+/** `98Ar2O2`, `ar18co2`: shares and gases without anything between them; a first gas may lack its share. */
+function runTogether(text: string): GasComposition | null {
+  const part = `(${SHARE})%?(${GAS})`;
+  if (!new RegExp(`^(?:${GAS})?(?:${part})+$`, 'u').test(text)) return null;
+  const mix = none();
+  const bare = new RegExp(`^(${GAS})(?=\\d)`, 'u').exec(text)?.[1];
+  const rest = bare === undefined ? text : text.slice(bare.length);
+  if (bare !== undefined) mix[WORDS[bare]!] = Number.NaN;
+  for (const [, share, gas] of rest.matchAll(new RegExp(part, 'gu'))) {
+    const name = WORDS[gas!]!;
+    if (mix[name] !== 0) return null;
+    mix[name] = toNumber(share!);
+  }
+  return mix;
 }
 
 /** Gases with their shares before or after them, joined by plus, comma, slash, dash or space. */

@@ -6,8 +6,16 @@ export { type Boundaries, bandsFor, modeBoundaries } from './boundaries.js';
 export { BEFORE_YOU_CHANGE, BEFORE_YOU_CHANGE_MESSAGES } from './cautions.js';
 export * from './choices.js';
 export { CO2_LIMITS, type SprayWord, saySprayInGas, sprayInGas } from './co2-limit.js';
+export { sayAdvice, sayHowTo } from './coach.js';
 export * from './deposition.js';
-export { type Expectation, expectModes, type ModeExpectation, sayBoundary } from './expect.js';
+export {
+  arcEnergyOf,
+  type Expectation,
+  expectModes,
+  type ModeExpectation,
+  sayBoundary,
+} from './expect.js';
+export { type Forecast, forecast, forecastPicture } from './forecast.js';
 export {
   describeComposition,
   type Gas,
@@ -20,9 +28,24 @@ export { parseGas } from './gas-parse.js';
 export * from './heat-input.js';
 export { BURIED_ARC_LETTER, MODE_LETTERS, processName } from './iso4063.js';
 export * from './melting.js';
-export { FEED_PER_AMPERE, MELTING_ROWS, SPEED_ROW_1_2_MM } from './melting-rows.js';
+export {
+  ALUMINIUM_MELTING,
+  FEED_PER_AMPERE,
+  MELTING_ROWS,
+  SPEED_ROW_1_2_MM,
+} from './melting-rows.js';
 export { type ModeMap, modeMap } from './mode-map.js';
-export { type Permit, type Permits, permits, permitsAt, type WorkingPoint } from './permits.js';
+export {
+  type ModeShares,
+  type Permit,
+  type Permits,
+  permits,
+  permitsAt,
+  sharesOf,
+  type WorkingPoint,
+} from './permits.js';
+export { CABLE_DROP } from './process-map/cable-table.js';
+export * as processMaps from './process-map/index.js';
 export * from './qualification.js';
 export * from './quantities.js';
 export { parseQuantity, type QuantityRule, shortNumber } from './quantity.js';
@@ -37,7 +60,7 @@ export { type Setup, setupSchema } from './setup-schema.js';
 export * from './sourced.js';
 export { baseRows, type Transition, transitionCurrent } from './transition.js';
 export { PREQUALIFIED_MINIMUM, TRANSITION_ROWS, type TransitionRow } from './transition-rows.js';
-export { CABLE_DROP, cableDrop, feederVoltage, SOURCE_DROOP, sourceDrop } from './voltage-drop.js';
+export { cableDrop, feederVoltage, SOURCE_DROOP, sourceDrop } from './voltage-drop.js';
 export { parseWireMaterial, WIRE_MATERIALS, type WireMaterial } from './wire-words.js';
 export * from './wires.js';
 export * from './working-point.js';

@@ -1,9 +1,13 @@
 import type { Polarity } from './choices.js';
-import { FEED_PER_AMPERE, MELTING_ROWS, SPEED_ROW_1_2_MM } from './melting-rows.js';
+import {
+  ALUMINIUM_MELTING,
+  FEED_PER_AMPERE,
+  MELTING_ROWS,
+  SPEED_ROW_1_2_MM,
+} from './melting-rows.js';
 import { MM_PER_INCH } from './quantities.js';
 import { type Range, range } from './sourced.js';
 import type { WireMaterial } from './wire-words.js';
-import { DENSITY_G_PER_CM3, wireAreaMm2 } from './wires.js';
 
 /** The wire whose feed and current are held against each other. */
 export interface MeltingWire {
@@ -53,7 +57,7 @@ export function impliedStickOut(
   currentA: number,
 ): number | null {
   const c = coefficients({ ...wire, stickOutMm: 0 });
-  // The thin-wire rule has no resistive part: nothing can be implied from it.
+  // The thin-wire rule and aluminium have no resistive part: nothing can be implied from them.
   if (c === null || c.beta === 0) return null;
   return (feedMPerMin / 0.06 - c.alpha * currentA) / (c.beta * currentA ** 2);
 }
@@ -72,11 +76,12 @@ export function currentRangeForFeed(
   const most = currentForFeed({ ...wire, stickOutMm: short }, feedMPerMin);
   if (least === null || most === null) return null;
   const rule = thinWireRule(wire, feedMPerMin) ?? least;
-  return range(Math.min(least, rule) * (1 - MODEL_ERROR), Math.max(most, rule) * (1 + MODEL_ERROR));
+  const error = wire.material === 'aluminium' ? ALUMINIUM_MELTING.share : MODEL_ERROR;
+  return range(Math.min(least, rule) * (1 - error), Math.max(most, rule) * (1 + error));
 }
 
 /** Current by the feed-per-ampere rule, for steel wire up to 0.95 mm on electrode positive. */
-function thinWireRule(
+export function thinWireRule(
   { material, diameterMm, polarity }: Omit<MeltingWire, 'stickOutMm'>,
   feedMPerMin: number,
 ): number | null {
@@ -101,7 +106,9 @@ function ipmPerAmpere(inch: number): number {
 function coefficients({ material, diameterMm, polarity }: MeltingWire): Coefficients | null {
   if (polarity === 'ac') return null;
   if (material === 'aluminium') {
-    return polarity === 'dcen' ? null : fromRow(MELTING_ROWS.aluminiumDcep, material, diameterMm);
+    return polarity === 'dcen'
+      ? null
+      : { alpha: ALUMINIUM_MELTING.constant / diameterMm ** 2, beta: 0 };
   }
   const positive = steel(diameterMm);
   if (polarity !== 'dcen') return positive;
@@ -119,19 +126,4 @@ function steel(diameterMm: number): Coefficients {
   const beta = SPEED_ROW_1_2_MM.beta * scale ** 4;
   if (diameterMm >= 0.78) return { alpha, beta };
   return { alpha: (ipmPerAmpere(diameterMm / MM_PER_INCH) * MM_PER_INCH) / 60, beta: 0 };
-}
-
-/** lb/h formula into wire speed, by density and cross-section. */
-function fromRow(
-  row: { a: number; b: number },
-  material: WireMaterial,
-  diameterMm: number,
-): Coefficients {
-  const gramsPerSecond = 453.59237 / 3600;
-  const mmPerGram = 1000 / (DENSITY_G_PER_CM3[material] * wireAreaMm2(diameterMm));
-  const alpha = row.a * gramsPerSecond * mmPerGram;
-  // b holds for 1/16 in wire; resistance per length goes with 1/d².
-  const thickness = ((1 / 16) * MM_PER_INCH) / diameterMm;
-  const beta = (row.b / MM_PER_INCH) * gramsPerSecond * mmPerGram * thickness ** 2;
-  return { alpha, beta };
 }

@@ -3,13 +3,14 @@ import type { Boundaries } from './boundaries.js';
 import { MODE_LETTERS } from './iso4063.js';
 import { permits } from './permits.js';
 import type { Setup } from './setup-schema.js';
+import { middle, range } from './sourced.js';
 import { currentFromFeed } from './working-point.js';
 
 /** Modes over feeder volts and wire feed. `cells[row][column]`, volts falling, feed rising. */
 export interface ModeMap {
   voltsV: number[];
   feedsMPerMin: number[];
-  /** ISO 4063 letters: capital where every source permits it, small where some do. */
+  /** ISO 4063 letters: capital where it is to be expected, small where it may come. */
   cells: string[][];
 }
 
@@ -21,7 +22,8 @@ export function modeMap(setup: Setup, bounds: Boundaries): ModeMap | null {
   if (setup.wireDiameterMm === null) return null;
   const cells = VOLTS.map((v) =>
     FEEDS.map((feed) => {
-      const currentA = currentFromFeed({ ...setup, wireFeedMPerMin: feed });
+      const drawn = currentFromFeed({ ...setup, wireFeedMPerMin: feed });
+      const currentA = drawn === null ? null : range(middle(drawn), middle(drawn));
       const voltageV = { min: v, max: v };
       return cellLetters(permits({ voltageV, currentA }, bounds, setup.source));
     }),

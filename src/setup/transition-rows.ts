@@ -5,7 +5,7 @@ import type { WireMaterial } from './wire-words.js';
 
 /** A published or taught least current for axial spray. */
 export interface TransitionRow extends Shown {
-  material: WireMaterial;
+  material: WireMaterial | 'silicon-bronze';
   diameterMm: number;
   gas: BandGas;
   co2: number;
@@ -16,7 +16,7 @@ export interface TransitionRow extends Shown {
 type Rows = readonly (readonly [inch: number, amps: number, upTo?: number])[];
 
 const rows = (
-  material: WireMaterial,
+  material: TransitionRow['material'],
   gas: BandGas,
   [co2, o2]: readonly [number, number],
   [source, certainty]: readonly [SourceName, Certainty],
@@ -36,7 +36,7 @@ const rows = (
 const HANDBOOK = ['MIG Welding Handbook, Table 1-2', 'F'] as const;
 const NOTE = ['a reference note on transfer modes', 'F2'] as const;
 
-/** Transition currents. Only the first four groups carry the estimate; the rest show the spread. */
+/** Transition currents. The rows of the base gas of each wire carry the estimate; the rest show the spread. */
 export const TRANSITION_ROWS: readonly TransitionRow[] = [
   ...rows(
     'carbon-steel',
@@ -62,6 +62,11 @@ export const TRANSITION_ROWS: readonly TransitionRow[] = [
     [0.046, 135],
     [0.0625, 180],
   ]),
+  ...rows('silicon-bronze', 'Ar', [0, 0], HANDBOOK, [
+    [0.035, 165],
+    [0.045, 205],
+    [0.0625, 270],
+  ]),
   ...rows('carbon-steel', '90Ar/10CO2', [10, 0], NOTE, [
     [0.035, 175, 190],
     [0.045, 230, 240],
@@ -79,6 +84,13 @@ export const TRANSITION_ROWS: readonly TransitionRow[] = [
     [20, 0],
     ['Methong et al., STWJ 23(1) (2018) 87–94', 'F'],
     [[1.2 / MM_PER_INCH, 330, 350]],
+  ),
+  ...rows(
+    'carbon-steel',
+    'Ar with little CO2 and O2',
+    [8, 2],
+    ["a gas supplier's welder's handbook, p. 7, chart as read here", 'F'],
+    [[1 / MM_PER_INCH, 230]],
   ),
 ];
 

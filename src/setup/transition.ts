@@ -37,7 +37,7 @@ export function transitionCurrent(
 ): Transition | null {
   const word = sprayInGas(gas);
   if (word === 'no' || word === 'unknown') return null;
-  const base = interpolated(baseRows(material), diameterMm);
+  const base = transitionBase(baseRows(material), diameterMm);
   if (base === null) return null;
   const bestA = base * (1 + (gas.co2.min + gas.co2.max) / 200);
   const low = base * (1 + gas.co2.min / 100) * (1 - OPEN_SHARE);
@@ -61,7 +61,7 @@ export function baseRows(material: WireMaterial): TransitionRow[] {
 }
 
 /** Linear between rows, and up to 8 % beyond the first and last (1.2 mm sold for 3/64 in). */
-function interpolated(rows: readonly TransitionRow[], diameterMm: number): number | null {
+export function transitionBase(rows: readonly TransitionRow[], diameterMm: number): number | null {
   const sorted = [...rows].sort((a, b) => a.diameterMm - b.diameterMm);
   const first = sorted[0];
   const last = sorted.at(-1);

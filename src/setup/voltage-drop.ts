@@ -1,14 +1,8 @@
 import type { VoltsAt } from './choices.js';
+import { CABLE_DROP } from './process-map/cable-table.js';
+import { voltsAtPlace, voltsOfUnknownPlace } from './process-map/loss-chain.js';
+import { fromRange, likely, widely } from './process-map/spread.js';
 import { type Range, range, type Sourced } from './sourced.js';
-
-/** Loss along a welding cable: about 1 V at 100 A and 2–3 V at 500 A over 10–15 m. */
-export const CABLE_DROP = {
-  atA: [100, 500],
-  volts: [range(0.7, 1), range(2, 3)],
-  lengthM: 12.5,
-  source: 'a welding-cable table',
-  certainty: 'F',
-} as const satisfies Sourced & Record<string, unknown>;
 
 /**
  * Droop of a source, V per 100 A: none where it regulates at its terminals. The upper end is set so
@@ -20,9 +14,6 @@ export const SOURCE_DROOP = {
   source: 'lumped 20 mΩ model of source and leads',
   certainty: 'X',
 } as const satisfies Sourced & Record<string, unknown>;
-
-/** From feeder to arc: gun cable, tip and stick-out, V (common practice, no source). */
-const GUN_DROP: Range = range(0.2, 2);
 
 /** Volts lost between source and feeder at a current; the cable's length scales the table. */
 export function cableDrop(currentA: Range, cableLengthM: number | null): Range {
@@ -45,18 +36,24 @@ export function sourceDrop(currentA: Range, slopeVPer100A: number | null): Range
   return range((min * currentA.min) / 100, (max * currentA.max) / 100);
 }
 
-/** Volts at the feeder while welding, from a voltage that is set or measured at some place. */
+/**
+ * Volts at the feeder while welding, from a voltage that is set or measured at some place: the likeliest
+ * loss with two standard deviations to each side, not the worst case.
+ */
 export function feederVoltage(
   volts: number,
   from: 'set' | VoltsAt | 'unknown',
   currentA: Range,
   line: { sourceSlopeVPer100A: number | null; cableLengthM: number | null },
 ): Range {
-  const cable = cableDrop(currentA, line.cableLengthM);
   if (from === 'feeder') return range(volts, volts);
-  if (from === 'arc') return range(volts + GUN_DROP.min, volts + GUN_DROP.max);
-  if (from === 'source') return range(volts - cable.max, volts - cable.min);
-  if (from === 'unknown') return range(volts - cable.max, volts + GUN_DROP.max);
-  const source = sourceDrop(currentA, line.sourceSlopeVPer100A);
-  return range(volts - cable.max - source.max, volts - cable.min - source.min);
+  const circuit = { ...line, stickOutMm: null };
+  const amps = fromRange(currentA);
+  const given = likely(volts, 0);
+  const at = (current: number) =>
+    from === 'unknown'
+      ? voltsOfUnknownPlace(given, circuit, current)
+      : voltsAtPlace(given, from, 'feeder', circuit, current);
+  const [here, more] = [at(amps.mean), at(amps.mean + amps.sd)];
+  return widely(likely(here.mean, Math.hypot(here.sd, more.mean - here.mean)));
 }

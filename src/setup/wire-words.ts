@@ -1,7 +1,8 @@
 import { message, refuse } from '../messages/index.js';
+import { readWireClass } from './wire-classification.js';
+import { WIRE_MATERIALS, type WireMaterial } from './wire-materials.js';
 
-export const WIRE_MATERIALS = ['carbon-steel', 'stainless-steel', 'aluminium'] as const;
-export type WireMaterial = (typeof WIRE_MATERIALS)[number];
+export { WIRE_MATERIALS, type WireMaterial };
 
 const CORED =
   /cored|flux|fcaw|metal.?core|f(ü|ue)lldraht|\be?\d{2,3}t-?\d|\be\d{2}c-?\d|\bt\d\d ?\d|self.?shield/iu;
@@ -31,6 +32,8 @@ export function parseWireMaterial(raw: string): WireMaterial {
   }
   const found = PATTERNS.find(([pattern]) => pattern.test(text));
   if (found !== undefined) return found[1];
+  const classed = WIRE_MATERIALS.find((one) => one === readWireClass(text)?.material);
+  if (classed !== undefined) return classed;
   throw refuse('bad-wire-material', {
     what: message('wire-not-known', { stated: text }),
     expected: message('expected-wire', { materials: [...WIRE_MATERIALS] }),

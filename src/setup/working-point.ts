@@ -1,7 +1,8 @@
 import { type Made, type Message, message, said } from '../messages/index.js';
 import type { VoltsAt } from './choices.js';
-import { currentRangeForFeed } from './melting.js';
 import type { WorkingPoint } from './permits.js';
+import { currentOfFeed } from './process-map/feed-current.js';
+import { widely } from './process-map/spread.js';
 import type { Setup } from './setup-schema.js';
 import { type Range, range } from './sourced.js';
 import { feederVoltage } from './voltage-drop.js';
@@ -11,6 +12,8 @@ export const ANY_CURRENT: Range = { min: 80, max: 350 };
 /** What two honest meters differ by (common practice, no source). */
 const METER_V = 0.3;
 const METER_SHARE = 0.02;
+/** How closely a dial is read and kept (common practice, no source). */
+const DIAL_V = 0.5;
 
 /** A working point with the words for where each part comes from. */
 export interface KnownPoint extends WorkingPoint {
@@ -56,13 +59,10 @@ export function workingPoint(setup: Setup, measured: Measured = NOTHING): KnownP
 export function currentFromFeed(setup: Setup): Range | null {
   const { wireDiameterMm, wireFeedMPerMin, wireMaterial, stickOutMm, polarity } = setup;
   if (wireDiameterMm === null || wireFeedMPerMin === null) return null;
-  const wire = {
-    material: wireMaterial ?? 'carbon-steel',
-    diameterMm: wireDiameterMm,
-    stickOutMm,
-    ...(polarity === null ? {} : { polarity }),
-  };
-  return currentRangeForFeed(wire, wireFeedMPerMin);
+  const material = wireMaterial ?? 'carbon-steel';
+  const wire = { material, diameterMm: wireDiameterMm, stickOutMm, polarity };
+  const drawn = currentOfFeed(wire, wireFeedMPerMin);
+  return drawn === null ? null : widely(drawn);
 }
 
 interface PartOfPoint {
@@ -84,25 +84,13 @@ function currentOf(
   return { currentA, from: message('current-from-feed', { currentA }), measured: false };
 }
 
-/**
- * Least width on each side of a set voltage, V: published bands here differ by 2–3 V at the same
- * current, and rarely say whether they mean set, terminal or arc volts. How much to each side is own choice.
- */
-const TABLE_SPREAD: Range = { min: 2.5, max: 1 };
-
 /** Volts to compare for the set voltage alone, losses left open; null where none was stated. */
 export function setVoltageAtFeeder(setup: Setup, currentA: Range | null): Range | null {
   const { setVoltageV, voltsAt } = setup;
   if (setVoltageV === null) return null;
-  if (voltsAt === 'feeder' || voltsAt === 'arc') {
-    const at = feederVoltage(setVoltageV, voltsAt, currentA ?? ANY_CURRENT, setup);
-    return range(at.min - TABLE_SPREAD.max, at.max + TABLE_SPREAD.max);
-  }
-  const at = feederVoltage(setVoltageV, 'set', currentA ?? ANY_CURRENT, setup);
-  return range(
-    Math.min(at.min, setVoltageV - TABLE_SPREAD.min),
-    Math.max(at.max, setVoltageV) + TABLE_SPREAD.max,
-  );
+  const place = voltsAt === 'feeder' || voltsAt === 'arc' ? voltsAt : 'set';
+  const at = feederVoltage(setVoltageV, place, currentA ?? ANY_CURRENT, setup);
+  return range(at.min - DIAL_V, at.max + DIAL_V);
 }
 
 function voltageOf(

@@ -73,4 +73,11 @@ pattern.mode-none .ink-line{stroke-width:1;stroke-opacity:.55}
 .zone{fill-opacity:.8}
 .run-box{fill:var(--ink);fill-opacity:.1;stroke:var(--ink);stroke-width:2;stroke-dasharray:5 3}
 .run-cross{stroke:var(--ink);stroke-width:3;fill:none}
+.map-ground{fill:var(--hue)}
+.map-guide{fill:none;stroke:var(--soft);stroke-width:1.4;stroke-dasharray:6 4}
+.map-wanted{fill:none;stroke:var(--ink);stroke-width:2.4}
+.map-ellipse{fill:var(--card);fill-opacity:.45;stroke:var(--ink);stroke-width:1.8;stroke-dasharray:5 3}
+.map-measured{fill:var(--ink);stroke:var(--card);stroke-width:2}
+.map-transition{stroke:var(--ink);stroke-width:1;stroke-dasharray:2 3}
+.chart .map-name{fill:var(--ink);font-weight:600}
 `;

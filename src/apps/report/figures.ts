@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES, type Mode } from '../../core/index.js';
+import { MODES, type Mode, unitOf } from '../../core/index.js';
 import type { FigureName, Words } from '../view/index.js';
 import { intervalsChart } from './charts/intervals-chart.js';
 import { placeChart } from './charts/place-chart.js';
@@ -8,6 +8,7 @@ import { reasonChart } from './charts/reason-chart.js';
 import { averageShortChart, levelsChart } from './charts/shape-charts.js';
 import { spectrumChart } from './charts/spectrum-chart.js';
 import { timeFigure } from './charts/time-figure.js';
+import { mapChart } from './process-map/svg-map.js';
 import type { RunView } from './run-view.js';
 import { spectrogramPicture } from './spectrogram-picture.js';
 
@@ -36,6 +37,12 @@ export const FIGURES: readonly FigureKind[] = [
         },
       );
     },
+  },
+  {
+    name: 'map',
+    draw: ({ placement }, id, words) =>
+      placement?.map &&
+      mapChart(placement.map, id, words.numbers, unitOf('feed', words.units), words.map),
   },
   {
     name: 'place',

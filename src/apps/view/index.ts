@@ -3,6 +3,8 @@ export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.
 export { jsonText } from './json.js';
 export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
 export { plain } from './plain.js';
+export { type FeedScale, mapInLetters } from './process-map/terminal-map.js';
+export type { MapWords } from './process-map/words.js';
 export {
   type CheckView,
   type ReasonView,
@@ -26,10 +28,13 @@ export {
   ENGLISH,
   firstKnown,
   GERMAN,
+  type HeatCount,
   LANGUAGES,
   type LocalizedText,
   languageNamed,
   languageOf,
+  type Reader,
   type Words,
+  wordsFor,
 } from './words/index.js';
 export type * from './words/picture-words.js';

@@ -72,6 +72,10 @@ export interface ResultView {
   settings: CheckView | null;
   wanted: CheckView | null;
   qualification: LocalizedText[];
+  /** What else goes with what was stated: plate, heat input. */
+  remarks: LocalizedText[];
+  /** What to change to come to the wanted mode. */
+  change: LocalizedText[];
   /** Likeliest first. */
   next: AdviceView[];
   /** Those of the advice where advice is given, else those of the result. */
@@ -101,6 +105,8 @@ export function viewResult(result: Result, words: Words): ResultView {
       crossCheck?.qualificationMessages,
       words,
     ),
+    remarks: crossCheck ? remarksOf(crossCheck, words) : [],
+    change: tellAll(crossCheck?.advice ?? [], crossCheck?.adviceMessages, words),
     next: (crossCheck?.explanations ?? [])
       .toSorted((a, b) => a.rank - b.rank)
       .map((one) => viewAdvice(one, words)),
@@ -248,6 +254,28 @@ function viewCheck(
   };
 }
 
+function remarksOf(check: CrossCheck, words: Words): LocalizedText[] {
+  const { plateNote, plateNoteMessage, heatNote, heatNoteMessage, heatInput } = check;
+  const { heat, lang, result, sentences } = words;
+  const energy = (span: { min: number; max: number }): string =>
+    sentences.write.inUnits(span, 'energy');
+  return [
+    ...(plateNote === undefined ? [] : [tell(plateNote, plateNoteMessage, words)]),
+    ...(heatInput === undefined
+      ? []
+      : [
+          {
+            text: result.heatInput(
+              heat === 'efficiency' ? null : energy(heatInput.arcEnergyKjPerMm),
+              heat === 'no-efficiency' ? null : energy(heatInput.heatInputKjPerMm),
+            ),
+            lang,
+          },
+        ]),
+    ...(heatNote === undefined ? [] : [tell(heatNote, heatNoteMessage, words)]),
+  ];
+}
+
 function viewAdvice(one: CrossCheck['explanations'][number], words: Words): AdviceView {
   return {
     check: tell(one.check, one.checkMessage, words),
@@ -259,7 +287,8 @@ function viewAdvice(one: CrossCheck['explanations'][number], words: Words): Advi
 
 /** What must be said with this result: the cautions of the advice where advice is given, else its own. */
 export function viewCautions({ crossCheck, ...result }: Result, words: Words): LocalizedText[] {
-  return crossCheck && crossCheck.explanations.length > 0 && crossCheck.cautions
+  const given = crossCheck && crossCheck.explanations.length + (crossCheck.advice ?? []).length > 0;
+  return given && crossCheck.cautions
     ? tellAll(crossCheck.cautions, crossCheck.cautionMessages, words)
     : tellAll(result.cautions, result.cautionMessages, words);
 }

@@ -48,14 +48,16 @@ export function crossCheckLines(
   look: Look,
   most: number,
 ): string[] {
-  const { settings, wanted, qualification, next } = view;
+  const { settings, wanted, qualification, remarks, change, next } = view;
   if (!settings) return [];
   const lines = [
     look.paint.bold(words.against),
     ...judged(words.settings, settings, look),
     ...(wanted ? judged(words.wanted, wanted, look) : []),
-    ...qualification.flatMap(({ text }) => wrap(plain(text), look.width, 4)),
+    ...[...qualification, ...remarks].flatMap(({ text }) => wrap(plain(text), look.width, 4)),
   ];
+  if (change.length > 0) lines.push('', look.paint.bold(words.whatToChange));
+  for (const { text } of change) lines.push(...wrap(plain(text), look.width, 2, 2));
   if (next.length === 0) return lines;
   lines.push('', look.paint.bold(words.checkNext));
   for (const [index, { check, because }] of next.slice(0, most).entries()) {

@@ -1,4 +1,4 @@
-import { retell } from '../../messages/index.js';
+import { ENGLISH, retell } from '../../messages/index.js';
 import type { LocalizedText, Words } from './words/words.js';
 
 /** A sentence by its code; absent in documents of version 1.0. */
@@ -19,7 +19,9 @@ export function tell(
   coded: Coded,
   { lang, sentences }: Pick<Words, 'lang' | 'sentences'>,
 ): LocalizedText {
-  if (lang === 'en' || !coded || AS_WRITTEN.includes(coded.code ?? '')) return { text, lang: 'en' };
+  // Documents hold the sentences of plain English; other units or names of the modes ask for them anew.
+  const asItStands = sentences === ENGLISH || !coded || AS_WRITTEN.includes(coded.code ?? '');
+  if (asItStands) return { text, lang: 'en' };
   const said = retell(coded, sentences);
   return said === null ? { text, lang: 'en' } : { text: said, lang };
 }

@@ -9,9 +9,9 @@ export const CAUTIONS: CatalogueOf<CautionParams> = {
   'caution-estimate': () =>
     'This is an estimate from a recording. It is not an inspection and says nothing about the soundness of the weld.',
   'caution-procedure-first': () =>
-    'Follow the qualified welding procedure: change no setting outside its limits, and ask whoever is responsible for it.',
+    'Follow the qualified welding procedure: no setting outside its limits.',
   'caution-measuring': () =>
-    'Eyes and skin, fume, electric shock, burns, noise: protect yourself and those beside you before measuring near a live arc; local codes and your employer’s rules come first.',
+    'Wear protection, ventilate; mind rays, shock and noise. Local codes first.',
   'caution-no-inspection': () =>
     'This tool is not an inspection and does not qualify or reject a weld.',
 };

@@ -17,9 +17,14 @@ const named = (modes: readonly Mode[], write: Writer): string =>
   write.and(modes.map((mode) => write.mode(mode)));
 
 /** The working point in words. */
-function at({ feederV, currentA, gas, source }: Place, write: Writer): string {
+function at({ feederV, voltsBy, currentA, gas, source }: Place, write: Writer): string {
+  const by = {
+    measured: ' V at the feeder',
+    set: ' V to be expected at the feeder from the set voltage',
+    'place-unknown': ' V (the trace’s place is not stated)',
+  };
   const parts = [
-    feederV === null ? null : `${write.span(feederV)} V at the feeder`,
+    feederV === null ? null : `${write.span(feederV)}${by[voltsBy ?? 'measured']}`,
     currentA === null ? null : `${write.span(currentA, 0)} A`,
     gas === null ? null : write.gas(gas),
     source === null ? null : `a source said to run ${source}`,
@@ -44,6 +49,8 @@ export const CHECKS: CatalogueOf<CheckParams> = {
   },
   'setup-leaves-open': ({ place, modes, others }, write) =>
     `${at(place, write)} may give ${named(modes, write)}, but also ${write.or(others.map((mode) => write.mode(mode))) || 'others'}.`,
+  'measured-above-dial': ({ setV, measuredV }, write) =>
+    `${write.fixed(measuredV, 1)} V were measured and ${write.short(setV, 1)} V are set: no loss raises a voltage.`,
   'wanted-and-seen': ({ wanted }, write) => `${write.mode(wanted)} was wanted and seen.`,
   'wanted-not-seen': ({ wanted, seen, shareOfTime }, write) => {
     const part =

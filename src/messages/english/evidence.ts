@@ -41,7 +41,7 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
     'The volts at the source’s terminals are not known: it may droop.',
   'terminal-volts-not-measured': () => 'The volts at the source’s terminals were not measured.',
   'cable-length-taken': ({ lengthM }, write) =>
-    `The cable length is not stated; ${write.plain(lengthM)} m was taken.`,
+    `The cable length is not stated; ${write.inUnits(lengthM, 'cable')} was taken.`,
   'cable-length-not-known': () => 'The length of the leads is not known.',
   'voltage-span': ({ feederV }, write) => `The span is ${write.span(feederV)} V.`,
   'point-voltage': ({ feederV }, write) => `${write.span(feederV)} V at the feeder`,
@@ -56,6 +56,12 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
     `${write.fixed(volts, 1)} V is ${write.fixed(belowV, 1)} V below ${write.plain(limitV)} V, where the mode begins.`,
   'voltage-surplus': ({ surplusV }, write) =>
     `The voltage is ${write.fixed(surplusV, 1)} V above what is usual at this current.`,
+  'voltage-lacking': ({ lackingV }, write) =>
+    `The voltage is ${write.fixed(lackingV, 1)} V below the load line at this current.`,
+  'spray-and-shorts': ({ sprayShare, shortShare }, write) =>
+    `${write.percent(sprayShare)} of the time is spray, ${write.percent(shortShare)} short circuits.`,
+  'other-wire-draws': ({ diameterMm }, write) =>
+    `${write.inUnits(diameterMm, 'diameter')} wire would draw that current at this feed.`,
   'voltage-not-low': () => 'The voltage is not low for the current.',
   'current-for-feed': ({ measuredA, expectedA }, write) =>
     `${whole(measuredA, write)} A measured, ${write.span(expectedA, 0)} A expected for the feed`,
@@ -64,15 +70,15 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
     `${whole(currentA, write)} A is at least ${whole(missingA, write)} A below the transition current.`,
   'no-measured-current': () => 'No measured current shows it.',
   'stick-out-would-explain': ({ stickOutMm }, write) =>
-    `A stick-out of about ${whole(stickOutMm, write)} mm would explain it.`,
+    `A stick-out of about ${write.inUnits(stickOutMm, 'length')} would explain it.`,
   'stick-out-too-long': ({ stickOutMm }, write) =>
-    `It would take ${whole(stickOutMm, write)} mm, longer than anyone welds with.`,
+    `It would take ${write.inUnits(stickOutMm, 'length')}, longer than anyone welds with.`,
   'stick-out-stated': ({ stickOutMm, usualMm }, write) =>
-    `${write.plain(stickOutMm)} mm is stated; ${write.span(usualMm)} mm is usual.`,
+    `${write.inUnits(stickOutMm, 'length')} is stated; ${write.inUnits(usualMm, 'length')} is usual.`,
   'stick-out-explains-too': () => 'A longer stick-out explains the current as well.',
   'no-stick-out-explains': () => 'No usual stick-out explains so low a current.',
   'feed-draws': ({ nowA, usualA, usualMm, sprayA }, write) =>
-    `The feed draws about ${whole(nowA, write)} A so, and ${whole(usualA, write)} A at ${write.plain(usualMm)} mm; spray begins near ${whole(sprayA, write)} A.`,
+    `The feed draws about ${whole(nowA, write)} A so, and ${whole(usualA, write)} A at ${write.inUnits(usualMm, 'length')}; spray begins near ${whole(sprayA, write)} A.`,
   'feed-and-wire-unknown': () => 'Without feed and wire the current it costs is open.',
   'polarity-stated': ({ polarity }) => `Polarity is stated as ${polarity}.`,
   'positive-stated': () => 'Electrode positive is stated.',

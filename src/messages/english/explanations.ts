@@ -24,6 +24,15 @@ export const EXPLANATIONS: CatalogueOf<ExplanationParams> = {
     'More voltage is lost between source and arc than leads and joints should take.',
   'shielding-lost': ({ from, to, atS }, write) =>
     `The mode changed for good from ${write.mode(from)} to ${write.mode(to)} at ${write.fixed(atS, 1)} s with the settings untouched, as when shielding gas is lost.`,
+  'even-dip-like-pulses': () =>
+    'Volts and amperes are those of short-circuit: a source that controls each short beats as evenly as pulses do.',
+  'cold-spray': ({ shorts }) =>
+    shorts
+      ? 'A little too cold for spray: the drops touch the pool before they leave the wire.'
+      : 'Too cold for spray: the current would do, the voltage does not.',
+  'hot-dip': () => 'Too hot for short-circuit at this feed: the wire no longer reaches the pool.',
+  'wrong-wire': ({ thicker }) =>
+    `The feed draws ${thicker ? 'more' : 'less'} current than the stated wire would, as a ${thicker ? 'thicker' : 'thinner'} one does.`,
   stubbing: () => 'The wire stubs: it dives into the pool and each short lasts too long.',
   'long-arc': () =>
     'The arc is long: there is more voltage than the current at this feed asks for.',

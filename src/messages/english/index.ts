@@ -1,6 +1,7 @@
 import { type Language, language } from '../language.js';
 import { CAUTIONS } from './cautions.js';
 import { CHECKS } from './checks.js';
+import { COACH } from './coach.js';
 import { COMPARE } from './compare.js';
 import { EVIDENCE } from './evidence.js';
 import { EXPECT } from './expect.js';
@@ -48,4 +49,5 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...EXPECTED,
   ...REMEDIES,
   ...WATCH,
+  ...COACH,
 });

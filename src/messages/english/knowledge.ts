@@ -37,14 +37,14 @@ export const KNOWLEDGE: CatalogueOf<KnowledgeParams> = {
     const parts = [
       row.voltageV === null ? null : `${write.span(row.voltageV)} V`,
       row.currentA === null ? null : `${write.span(row.currentA, 0)} A`,
-      row.feedMPerMin === null ? null : `${write.span(row.feedMPerMin)} m/min`,
+      row.feedMPerMin === null ? null : write.inUnits(row.feedMPerMin, 'feed'),
     ].filter((part) => part !== null);
-    const wire = row.diameterMm === null ? null : `${write.span(row.diameterMm, 2)} mm`;
+    const wire = row.diameterMm === null ? null : write.inUnits(row.diameterMm, 'diameter');
     const scope = [wire, row.gas].filter((part) => part !== null);
     return `${parts.join(', ')} (${scope.join(', ')}): ${authority(row)}`;
   },
   'transition-row': (row, write) =>
-    `from ${write.span(row.fromA, 0)} A (${write.short(row.diameterMm, 2)} mm, ${row.gas}): ${authority(row)}`,
+    `from ${write.span(row.fromA, 0)} A (${write.inUnits(row.diameterMm, 'diameter')}, ${row.gas}): ${authority(row)}`,
   'co2-row': (row) => `${CO2_SAYS[row.saying]}: ${authority(row)}`,
   'spray-in-gas': (params, write) => {
     if (params.answer === 'unknown') return 'Without the gas nothing can be said about spray.';
@@ -69,7 +69,8 @@ export const KNOWLEDGE: CatalogueOf<KnowledgeParams> = {
   'spray-begins': ({ currentA }, write) =>
     `spray begins between ${write.plain(Math.round(currentA.min))} and ${write.plain(Math.round(currentA.max))} A`,
   'window-scope': ({ diameterMm, material, materialStated, gas }, write) => {
-    const wire = diameterMm === null ? 'any wire diameter' : `${write.plain(diameterMm)} mm wire`;
+    const wire =
+      diameterMm === null ? 'any wire diameter' : `${write.inUnits(diameterMm, 'diameter')} wire`;
     const taken = materialStated ? '' : ' (taken: no material was stated)';
     const inGas = gas === null ? 'any gas' : `gas ${write.gas(gas)}`;
     return `${wire}, ${material.replaceAll('-', ' ')}${taken}, ${inGas}`;

@@ -1,6 +1,9 @@
 import type { NextParams } from '../rooms/evidence.js';
 import type { CatalogueOf } from '../writer.js';
 
+/** Nobody reaches for a live circuit because this tool asks for a figure. */
+const BY_WHOM = 'fixed meters or insulated leads, a competent person, no cover opened';
+
 export const NEXT: CatalogueOf<NextParams> = {
   'check-recording': ({ kind }) =>
     kind === 'sound'
@@ -11,9 +14,9 @@ export const NEXT: CatalogueOf<NextParams> = {
   'check-gas': ({ compareWithProcedure }) =>
     `Read the cylinder label or the mixer setting, and measure the flow at the nozzle.${compareWithProcedure ? ' Compare with the gas of the qualified procedure.' : ''}`,
   'check-source-terminals': () =>
-    'Measure the volts at the source’s own terminals while welding, and see that it runs constant voltage, with all mains phases present.',
+    `Have the volts at the source’s output read while welding (${BY_WHOM}), and see that it runs constant voltage, with all mains phases present.`,
   'check-leads': () =>
-    'While welding, measure the volts at the source and at the feeder; feel for warm joints afterwards, with the power off. Look at the ground clamp, lead connections, gun cable and contact tip.',
+    `Have the volts at the source and at the feeder read while welding (${BY_WHOM}). With the power off, look at the ground clamp, lead connections, gun cable and contact tip.`,
   'check-shielding': () =>
     'Look at the cylinder gauge and flow meter, the hose, the nozzle (spatter) and draughts; look at the bead from that place on for pores.',
   'check-stubbing': () =>
@@ -27,13 +30,17 @@ export const NEXT: CatalogueOf<NextParams> = {
   'check-stick-out': () =>
     'Measure the wire between contact tip and work with the power off, and time the wire feed over a measured length.',
   'check-feed': () =>
-    'Run wire for ten seconds with the arc off, measure or weigh it, and compare with the stated feed; look at drive rolls, liner, contact tip and spool brake.',
-  'check-settings-for-wanted': () =>
-    'Read the voltage at the feeder and time the wire feed, and hold both against the qualified procedure.',
+    'Inch wire for ten seconds with the gun clear of work and people (the trigger puts voltage on the wire), measure or weigh it, and compare with the stated feed; look at drive rolls, liner, contact tip and spool brake.',
+  'check-volts-for-feed': ({ voltsGiven }) =>
+    voltsGiven
+      ? 'Time the wire feed over a measured length, and hold it and the measured voltage against the qualified procedure.'
+      : `Read the voltage at the feeder while welding (${BY_WHOM}) and time the wire feed; hold both against the qualified procedure.`,
+  'check-spool': () =>
+    'With the power off, measure the wire itself with calipers and read the label of the spool.',
   'check-settings-again': () =>
     'Read the dial, the voltage at the feeder and the wire feed again, at the machine.',
   'check-feeder-voltage': () =>
-    'Read the voltage at the feeder while welding, and state it together with the place where it was read.',
+    `Read the voltage at the feeder while welding (${BY_WHOM}), and state it together with the place where it was read.`,
   'check-zone': () =>
     'Note volts at the feeder and amperes while welding, and see how close the qualified procedure lets you come to this zone.',
 };

@@ -2,6 +2,8 @@ import type { SetupParams } from '../rooms/setup.js';
 import type { CatalogueOf } from '../writer.js';
 
 export const SETUP: CatalogueOf<SetupParams> = {
+  'gas-word-read-as': ({ stated, gas }, write) =>
+    `"${stated}" was read as ${write.gas(gas)}, the usual meaning; read the label of the cylinder.`,
   'gas-read-as': ({ stated, gas }, write) =>
     `"${stated}" names no second gas; read as ${write.gas(gas)}, the common meaning.`,
   'unusual-pair': ({ pair, gas }, write) =>

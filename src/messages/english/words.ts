@@ -1,3 +1,4 @@
+import type { Mode } from '../../core/index.js';
 import type { GasMix } from '../terms.js';
 import { numbersWith, type Words } from '../writer.js';
 
@@ -33,3 +34,19 @@ function mixture(gas: GasMix): string {
   const extras = rest.map((key) => `${numbers.short(gas[key], 3)} % ${GASES[key]}`);
   return [GASES[base], ...extras].join(' + ');
 }
+
+/** Names of the modes by the standard whose words a reader uses: AWS A3.0, and ISO 4063 with the usual British ones. */
+export const TERM_SETS: Readonly<Record<'aws' | 'iso', Readonly<Record<Mode, string>>>> = {
+  aws: {
+    'short-circuit': 'short-circuiting (GMAW-S)',
+    globular: 'globular (GMAW-G)',
+    spray: 'spray (GMAW)',
+    'pulsed-spray': 'pulsed spray (GMAW-P)',
+  },
+  iso: {
+    'short-circuit': 'dip transfer (D)',
+    globular: 'globular transfer (G)',
+    spray: 'spray arc (S)',
+    'pulsed-spray': 'pulsed arc (P)',
+  },
+};

@@ -10,9 +10,9 @@ export const CAUTIONS: CatalogueOf<CautionParams> = {
   'caution-estimate': () =>
     'Dies ist eine Schätzung aus einer Aufnahme. Sie ist keine Prüfung und sagt nichts über die Güte der Schweißnaht aus.',
   'caution-procedure-first': () =>
-    `Nach ${PROCEDURE.dative} arbeiten: keine Einstellung außerhalb ihrer Grenzen ändern und fragen, wer dafür verantwortlich ist.`,
+    `Nach ${PROCEDURE.dative} arbeiten: keine Einstellung außerhalb ihrer Grenzen.`,
   'caution-measuring': () =>
-    'Augen und Haut, Schweißrauch, elektrischer Schlag, Verbrennungen, Lärm: sich und die Umstehenden schützen, bevor nahe am brennenden Lichtbogen gemessen wird; örtliche Vorschriften und die Regeln des Betriebs gehen vor.',
+    'Augen und Haut vor Strahlung und Verbrennung schützen, gegen Schweißrauch lüften; es drohen elektrischer Schlag und Lärm. Örtliche Vorschriften gehen vor.',
   'caution-no-inspection': () =>
     'Dieses Werkzeug ist keine Prüfung; es lässt keine Schweißnaht zu und weist keine zurück.',
 };

@@ -23,9 +23,14 @@ const PROGRAMME = {
 } as const;
 
 /** The working point in words, as the beginning of a sentence. */
-function at({ feederV, currentA, gas, source }: Place, write: Writer): string {
+function at({ feederV, voltsBy, currentA, gas, source }: Place, write: Writer): string {
+  const by = {
+    measured: ` V ${AT_FEEDER}`,
+    set: ` V ${AT_FEEDER}, wie die eingestellte Spannung sie erwarten lässt`,
+    'place-unknown': ' V (Messstelle der Aufzeichnung nicht angegeben)',
+  };
   const parts = [
-    feederV === null ? null : `${write.span(feederV)} V ${AT_FEEDER}`,
+    feederV === null ? null : `${write.span(feederV)}${by[voltsBy ?? 'measured']}`,
     currentA === null ? null : `${write.span(currentA, 0)} A`,
     gas === null ? null : write.gas(gas),
   ].filter((part) => part !== null);
@@ -44,6 +49,8 @@ const lies = (where: Message, write: Writer): string =>
   `${where.code === 'not-in-this-gas' ? 'ist' : 'liegt'} ${write.say(where)}`;
 
 export const CHECKS: CatalogueOf<CheckParams> = {
+  'measured-above-dial': ({ setV, measuredV }, write) =>
+    `Gemessen sind ${write.fixed(measuredV, 1)} V, eingestellt ${write.short(setV, 1)} V: Kein Verlust erhöht eine Spannung.`,
   'nothing-found': () => 'In der Aufnahme wurde kein Lichtbogen gefunden.',
   'not-analysed': () => 'Die Aufnahme ließ sich nicht auswerten.',
   'no-mode-named': () => 'Die Aufnahme nennt keine Lichtbogenart.',

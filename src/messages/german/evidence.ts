@@ -18,6 +18,12 @@ const POLARITY = {
 } as const;
 
 export const EVIDENCE: CatalogueOf<EvidenceParams> = {
+  'other-wire-draws': ({ diameterMm }, write) =>
+    `Draht von ${write.inUnits(diameterMm, 'diameter')} zöge bei diesem Vorschub diesen Strom.`,
+  'spray-and-shorts': ({ sprayShare, shortShare }, write) =>
+    `${write.percent(sprayShare)} der Zeit Sprühlichtbogen, ${write.percent(shortShare)} Kurzschlüsse.`,
+  'voltage-lacking': ({ lackingV }, write) =>
+    `Die Spannung liegt ${write.fixed(lackingV, 1)} V unter der genormten Lastlinie bei diesem Strom.`,
   'result-is': ({ status }) => `Das Ergebnis lautet: ${STATUS[status]}.`,
   'confidence-is': ({ confidence }, write) => `Die Sicherheit ist ${write.percent(confidence)}.`,
   'doubt-about-recording': ({ doubt, shareOfRecording }, write) =>
@@ -44,7 +50,7 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
   'terminal-volts-not-measured': () =>
     'Die Spannung an den Klemmen der Stromquelle wurde nicht gemessen.',
   'cable-length-taken': ({ lengthM }, write) =>
-    `Die Leitungslänge ist nicht angegeben; angenommen wurden ${write.plain(lengthM)} m.`,
+    `Die Leitungslänge ist nicht angegeben; angenommen wurden ${write.inUnits(lengthM, 'cable')}.`,
   'cable-length-not-known': () => 'Die Länge der Leitungen ist nicht bekannt.',
   'voltage-span': ({ feederV }, write) => `Die Spanne reicht über ${write.span(feederV)} V.`,
   'point-voltage': ({ feederV }, write) => `${write.span(feederV)} V ${AT_FEEDER}`,
@@ -67,15 +73,15 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
     `${whole(currentA, write)} A liegen mindestens ${whole(missingA, write)} A unter der kritischen Stromstärke.`,
   'no-measured-current': () => 'Kein gemessener Strom zeigt es.',
   'stick-out-would-explain': ({ stickOutMm }, write) =>
-    `Ein freies Drahtende von etwa ${whole(stickOutMm, write)} mm würde es erklären.`,
+    `Ein freies Drahtende von etwa ${write.inUnits(stickOutMm, 'length')} würde es erklären.`,
   'stick-out-too-long': ({ stickOutMm }, write) =>
-    `Dazu wären ${whole(stickOutMm, write)} mm nötig, länger, als jemand schweißt.`,
+    `Dazu wären ${write.inUnits(stickOutMm, 'length')} nötig, länger, als jemand schweißt.`,
   'stick-out-stated': ({ stickOutMm, usualMm }, write) =>
-    `Angegeben sind ${write.plain(stickOutMm)} mm; üblich sind ${write.span(usualMm)} mm.`,
+    `Angegeben sind ${write.inUnits(stickOutMm, 'length')}; üblich sind ${write.inUnits(usualMm, 'length')}.`,
   'stick-out-explains-too': () => 'Auch ein längeres freies Drahtende erklärt den Strom.',
   'no-stick-out-explains': () => 'Kein übliches freies Drahtende erklärt einen so niedrigen Strom.',
   'feed-draws': ({ nowA, usualA, usualMm, sprayA }, write) =>
-    `Der Drahtvorschub zieht so etwa ${whole(nowA, write)} A, bei ${write.plain(usualMm)} mm wären es ${whole(usualA, write)} A; der Sprühlichtbogen beginnt bei etwa ${whole(sprayA, write)} A.`,
+    `Der Drahtvorschub zieht so etwa ${whole(nowA, write)} A, bei ${write.inUnits(usualMm, 'length')} wären es ${whole(usualA, write)} A; der Sprühlichtbogen beginnt bei etwa ${whole(sprayA, write)} A.`,
   'feed-and-wire-unknown': () =>
     'Ohne Drahtvorschub und Draht bleibt offen, wie viel Strom das kostet.',
   'polarity-stated': ({ polarity }) => `Angegebene Polung: ${POLARITY[polarity]}.`,

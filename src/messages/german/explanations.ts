@@ -4,6 +4,16 @@ import { AT_FEEDER } from './glossary.js';
 import { modes } from './names.js';
 
 export const EXPLANATIONS: CatalogueOf<ExplanationParams> = {
+  'wrong-wire': ({ thicker }) =>
+    `Der Vorschub zieht ${thicker ? 'mehr' : 'weniger'} Strom, als der angegebene Draht zöge, wie es ein ${thicker ? 'dickerer' : 'dünnerer'} tut.`,
+  'hot-dip': () =>
+    'Zu heiß für den Kurzlichtbogen bei diesem Vorschub: Der Draht erreicht das Schmelzbad nicht mehr.',
+  'cold-spray': ({ shorts }) =>
+    shorts
+      ? 'Etwas zu kalt für den Sprühlichtbogen: Die Tropfen berühren das Schmelzbad, ehe sie sich vom Draht lösen.'
+      : 'Zu kalt für den Sprühlichtbogen: Der Strom reichte, die Spannung nicht.',
+  'even-dip-like-pulses': () =>
+    'Spannung und Strom sind die eines Kurzlichtbogens: Eine Stromquelle, die jeden Kurzschluss steuert, schlägt so gleichmäßig wie Impulse.',
   'recording-cannot-support': () =>
     'Die Aufnahme trägt die Aussage nicht; erst die Aufnahme ansehen, dann die Maschine.',
   'pulsed-programme-running': () =>

@@ -70,14 +70,14 @@ export const KNOWLEDGE: CatalogueOf<KnowledgeParams> = {
     const parts = [
       row.voltageV === null ? null : `${write.span(row.voltageV)} V`,
       row.currentA === null ? null : `${write.span(row.currentA, 0)} A`,
-      row.feedMPerMin === null ? null : `${write.span(row.feedMPerMin)} m/min`,
+      row.feedMPerMin === null ? null : write.inUnits(row.feedMPerMin, 'feed'),
     ].filter((part) => part !== null);
-    const wire = row.diameterMm === null ? null : `${write.span(row.diameterMm, 2)} mm`;
+    const wire = row.diameterMm === null ? null : write.inUnits(row.diameterMm, 'diameter');
     const scope = [wire, GASES[row.gas]].filter((part) => part !== null);
     return `${parts.join('; ')} (${scope.join('; ')}): ${authority(row)}`;
   },
   'transition-row': (row, write) =>
-    `ab ${write.span(row.fromA, 0)} A (${write.short(row.diameterMm, 2)} mm; ${GASES[row.gas]}): ${authority(row)}`,
+    `ab ${write.span(row.fromA, 0)} A (${write.inUnits(row.diameterMm, 'diameter')}; ${GASES[row.gas]}): ${authority(row)}`,
   'co2-row': (row) => `${CO2_SAYS[row.saying]}: ${authority(row)}`,
   'spray-in-gas': (params, write) => {
     if (params.answer === 'unknown')
@@ -107,7 +107,9 @@ export const KNOWLEDGE: CatalogueOf<KnowledgeParams> = {
     `der Sprühlichtbogen beginnt zwischen ${write.plain(Math.round(currentA.min))} und ${write.plain(Math.round(currentA.max))} A`,
   'window-scope': ({ diameterMm, material, materialStated, gas }, write) => {
     const wire =
-      diameterMm === null ? 'jeden Drahtdurchmesser' : `Draht ${write.plain(diameterMm)} mm`;
+      diameterMm === null
+        ? 'jeden Drahtdurchmesser'
+        : `Draht ${write.inUnits(diameterMm, 'diameter')}`;
     const taken = materialStated ? '' : ' (angenommen: kein Werkstoff angegeben)';
     const inGas = gas === null ? 'jedes Gas' : write.gas(gas);
     return `${wire}, ${GERMAN_MATERIALS[material]}${taken}, ${inGas}`;

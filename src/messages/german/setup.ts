@@ -4,6 +4,8 @@ import { AT_FEEDER, PROCEDURE } from './glossary.js';
 import { PLACES } from './names.js';
 
 export const SETUP: CatalogueOf<SetupParams> = {
+  'gas-word-read-as': ({ stated, gas }, write) =>
+    `„${stated}“ wurde als ${write.gas(gas)} gelesen, wie es meist gemeint ist; das Flaschenschild lesen.`,
   'gas-read-as': ({ stated, gas }, write) =>
     `„${stated}“ nennt kein zweites Gas; gelesen als ${write.gas(gas)}, wie üblich gemeint.`,
   'unusual-pair': ({ pair, gas }, write) =>

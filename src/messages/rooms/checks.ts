@@ -5,6 +5,8 @@ import type { SourceName } from './knowledge.js';
 /** The judged working point: volts at the feeder, amperes, gas, programme; null where not known. */
 export interface Place {
   feederV: Span | null;
+  /** Whether those volts were read, follow from the dial, or come from a trace whose place is not stated. */
+  voltsBy?: 'measured' | 'set' | 'place-unknown' | null;
   currentA: Span | null;
   gas: GasName | null;
   source: 'steady' | 'pulsed' | null;
@@ -24,6 +26,7 @@ export interface CheckParams {
   'setup-permits': { place: Place; modes: Mode[] };
   'setup-forbids': { place: Place; modes: Mode[]; outside: { mode: Mode; where: Message }[] };
   'setup-leaves-open': { place: Place; modes: Mode[]; others: Mode[] };
+  'measured-above-dial': { setV: number; measuredV: number };
   'wanted-and-seen': { wanted: Mode };
   /** `shareOfTime`: how much of it was in the wanted mode. */
   'wanted-not-seen': { wanted: Mode; seen: Mode[]; shareOfTime: number };

@@ -40,11 +40,14 @@ export interface EvidenceParams {
   'volts-below-limit': { volts: number; belowV: number; limitV: number };
   'voltage-surplus': { surplusV: number };
   'voltage-not-low': Nothing;
+  'voltage-lacking': { lackingV: number };
+  'spray-and-shorts': { sprayShare: number; shortShare: number };
   // Current, feed and stick-out.
   'current-for-feed': { measuredA: number; expectedA: Span };
   'current-estimated': Nothing;
   'current-below-transition': { currentA: number; missingA: number };
   'no-measured-current': Nothing;
+  'other-wire-draws': { diameterMm: number };
   'stick-out-would-explain': { stickOutMm: number };
   'stick-out-too-long': { stickOutMm: number };
   'stick-out-stated': { stickOutMm: number; usualMm: Span };
@@ -90,7 +93,9 @@ export interface NextParams {
   'check-polarity': Nothing;
   'check-stick-out': Nothing;
   'check-feed': Nothing;
-  'check-settings-for-wanted': Nothing;
+  /** `voltsGiven`: the volts were measured already. */
+  'check-volts-for-feed': { voltsGiven: boolean };
+  'check-spool': Nothing;
   'check-settings-again': Nothing;
   'check-feeder-voltage': Nothing;
   'check-zone': Nothing;

@@ -12,6 +12,10 @@ export interface ExplanationParams {
   'drooping-supply': Nothing;
   'lead-loss': Nothing;
   'shielding-lost': { from: Mode; to: Mode; atS: number };
+  'even-dip-like-pulses': Nothing;
+  'cold-spray': { shorts: boolean };
+  'hot-dip': Nothing;
+  'wrong-wire': { thicker: boolean };
   stubbing: Nothing;
   'long-arc': Nothing;
   'normal-drop': { wanted: Mode };

@@ -3,6 +3,7 @@ import type { GasName, Span, VoltsPlace } from '../terms.js';
 /** How a stated set-up was read, and the working point that it gives. */
 export interface SetupParams {
   /** `stated`: the user's own words. */
+  'gas-word-read-as': { stated: string; gas: GasName };
   'gas-read-as': { stated: string; gas: GasName };
   'unusual-pair': { pair: 'stainless-in-much-co2' | 'carbon-in-inert'; gas: GasName };
   /** Where the voltage that is compared comes from; volts at the feeder while welding. */

@@ -36,28 +36,54 @@ export function answerSettings(c: Context): Answered {
   if (c.setup.polarity === 'dcen' || c.setup.polarity === 'ac') {
     return cannotTell(message('polarity-not-held'));
   }
-  const words = c.modes.map((mode) => c.permitted[mode]);
   const place = placeOf(c);
   const { modes } = c;
-  if (words.includes('no')) {
-    const outside = modes
-      .filter((mode) => c.permitted[mode] === 'no')
-      .map((mode) => ({ mode, where: said(sayBoundary(mode, c.bounds)) }));
-    return answered('disagrees', message('setup-forbids', { place, modes, outside }));
+  const high = c.losses.find((loss) => loss.from === 'set' && loss.volts < -1);
+  if (high !== undefined && c.voltageAstray) {
+    const { fromV: setV, toV: measuredV } = high;
+    return answered('disagrees', message('measured-above-dial', { setV, measuredV }));
+  }
+  const outside = modes.filter((mode) => c.permitted[mode] === 'no');
+  if (outside.length > 0) {
+    const lies = outside.map((mode) => ({ mode, where: said(sayBoundary(mode, c.bounds)) }));
+    return answered('disagrees', message('setup-forbids', { place, modes, outside: lies }));
   }
   const others = MODES.filter((mode) => !modes.includes(mode) && c.permitted[mode] !== 'no');
-  const alone = others.every((mode) => mode === 'pulsed-spray') && modes[0] !== 'pulsed-spray';
-  if (words.every((word) => word === 'yes') || (alone && modes.length === 1)) {
-    return answered('agrees', message('setup-permits', { place, modes }));
-  }
+  if (expects(c)) return answered('agrees', message('setup-permits', { place, modes }));
   return cannotTell(message('setup-leaves-open', { place, modes, others }));
 }
 
-function nothingStated({ judged, setup, bounds }: Context): boolean {
-  const gasForbids = setup.gas !== null && bounds.spray === 'no';
-  return (
-    judged.voltageV === null && judged.currentA === null && !gasForbids && setup.source === null
-  );
+/** Share of the time that the modes seen have to be expected to take together. */
+const EXPECTED_SHARE = 0.75;
+
+function expects({ modes, permitted, shares }: Context): boolean {
+  if (modes.every((mode) => permitted[mode] === 'yes')) return true;
+  if (shares === null) {
+    const others = MODES.filter((mode) => !modes.includes(mode) && permitted[mode] !== 'no');
+    return others.every((mode) => mode === 'pulsed-spray') && modes.length === 1;
+  }
+  return modes.reduce((sum, mode) => sum + shares[mode], 0) >= EXPECTED_SHARE;
+}
+
+/** A trace alone states no setting: nothing can disagree with it. A gas counts where it forbids what was seen. */
+function nothingStated({ setup, bounds, modes }: Context): boolean {
+  const sprays = modes.some((mode) => mode === 'spray' || mode === 'pulsed-spray');
+  const gasForbids = setup.gas !== null && bounds.spray === 'no' && sprays;
+  const stated = [
+    setup.setVoltageV,
+    setup.wireFeedMPerMin,
+    setup.sourceVoltsV,
+    setup.feederVoltsV,
+    setup.arcVoltsV,
+    setup.measuredCurrentA,
+    setup.source,
+  ];
+  return stated.every((one) => one === null) && !gasForbids && !wireAndGas(setup);
+}
+
+/** Wire and gas together say what a measured trace should give. */
+function wireAndGas({ wireDiameterMm, gas }: Context['setup']): boolean {
+  return wireDiameterMm !== null && gas !== null;
 }
 
 /** Is it the mode that was wanted? Null where none was stated. */
@@ -77,9 +103,10 @@ export function answerIntended(c: Context): Answered | null {
   return answered('disagrees', message('wanted-not-seen', seen));
 }
 
-function placeOf({ judged, setup }: Context): Place {
+function placeOf({ judged, setup, voltsBy }: Context): Place {
   return {
     feederV: judged.voltageV,
+    voltsBy,
     currentA: judged.currentA,
     gas: setup.gas && gasName(setup.gas),
     source: setup.source,

@@ -4,16 +4,18 @@ import {
   type Boundaries,
   currentFromFeed,
   type KnownPoint,
+  type ModeShares,
   modeBoundaries,
   overlap,
   type Permits,
   permits,
   type Range,
   type Setup,
-  type SourceKind,
   setVoltageAtFeeder,
+  sharesOf,
   workingPoint,
 } from '../index.js';
+import { type Expected, expectedOf } from './expected.js';
 import type { CrossCheckInput, Seen } from './input.js';
 import { type Loss, tellLosses } from './losses.js';
 import { type ModeTimeline, modeTimeline } from './mode-timeline.js';
@@ -29,8 +31,14 @@ export interface Context {
   point: KnownPoint;
   /** What is judged: the stated value, narrowed by the measured one where the two agree. */
   judged: { voltageV: Range | null; currentA: Range | null };
+  /** What the judged volts come from: a meter, the dial, or a trace whose place is not stated. */
+  voltsBy: 'measured' | 'set' | 'place-unknown' | null;
   /** What the judged point permits. */
   permitted: Permits;
+  /** Expected shares of the modes at the judged point; null where volts or amperes are not known. */
+  shares: ModeShares | null;
+  /** What the map says at the best-known point, and the way to the wanted mode. */
+  expected: Expected;
   /** What the measured (else estimated) point permits. */
   permittedAtPoint: Permits;
   /** Current the stated feed should draw, electrode positive. */
@@ -55,8 +63,8 @@ export function buildCase({ setup, seen }: CrossCheckInput): Context {
     meanVoltageV: figure('meanVoltageV'),
     meanCurrentA: figure('meanCurrentA'),
   };
-  const bounds = modeBoundaries(setup);
   const point = workingPoint(setup, measured);
+  const bounds = modeBoundaries(setup, point.currentA);
   const feedCurrentA = currentFromFeed(setup);
   const setV = setVoltageAtFeeder(setup, point.currentA);
   const measuredV = point.voltageMeasured ? point.voltageV : null;
@@ -65,7 +73,12 @@ export function buildCase({ setup, seen }: CrossCheckInput): Context {
     voltageV: narrowed(setV, measuredV),
     currentA: narrowed(feedCurrentA, measuredI),
   };
-  const source = programme(setup, seen);
+  const stated = setup.source;
+  const unknownPlace =
+    measured.meanVoltageV !== null &&
+    setup.traceVoltsAt === null &&
+    setup.arcVoltsV === null &&
+    setup.feederVoltsV === null;
   return {
     setup,
     seen,
@@ -73,8 +86,11 @@ export function buildCase({ setup, seen }: CrossCheckInput): Context {
     bounds,
     point,
     judged,
-    permitted: permits(judged, bounds, source),
-    permittedAtPoint: permits(point, bounds, source),
+    voltsBy: voltsBy(judged.voltageV, measuredV, unknownPlace),
+    permitted: permits(judged, bounds, stated),
+    permittedAtPoint: permits(point, bounds, stated),
+    shares: sharesOf(judged, bounds, stated),
+    expected: expectedOf(setup, seen, point, bounds.map),
     feedCurrentA,
     measuredA: setup.measuredCurrentA ?? measured.meanCurrentA,
     voltageAstray: setV !== null && measuredV !== null && !overlap(setV, measuredV),
@@ -90,8 +106,14 @@ function narrowed(stated: Range | null, measured: Range | null): Range | null {
   return overlap(stated, measured) ? measured : stated;
 }
 
-function programme(setup: Setup, seen: Seen): SourceKind | null {
-  return setup.source ?? (seen.sourceProgramme === 'pulsed' ? 'pulsed' : null);
+function voltsBy(
+  judged: Range | null,
+  measured: Range | null,
+  unknownPlace: boolean,
+): Context['voltsBy'] {
+  if (judged === null) return null;
+  if (judged !== measured) return 'set';
+  return unknownPlace ? 'place-unknown' : 'measured';
 }
 
 function earnestModes({ mode, shareOfArcTime }: Seen): Mode[] {

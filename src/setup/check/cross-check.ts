@@ -1,8 +1,11 @@
-import { messagesOf, said, textsOf } from '../../messages/index.js';
+import { type Made, message, messagesOf, said, textsOf } from '../../messages/index.js';
 import {
+  arcEnergyOf,
   BEFORE_YOU_CHANGE,
   BEFORE_YOU_CHANGE_MESSAGES,
+  heatInput,
   processName,
+  sayAdvice,
   sayQualification,
 } from '../index.js';
 import { answerIntended, answerSettings } from './answers.js';
@@ -35,6 +38,10 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
   });
   const name = (mode: typeof seen): string | null =>
     mode === null ? null : processName(mode, c.setup.gas);
+  const advice = adviceFor(c, explanations[0]?.id);
+  const plate = plateNote(c);
+  const energy = arcEnergyOf(c.setup, c.point);
+  const lacks = heatLacks(c);
   const qualification =
     intended?.answer === 'disagrees' && seen !== null && wanted !== null
       ? sayQualification(seen, wanted)
@@ -46,17 +53,71 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
       comparedVoltageMessage: c.point.voltageFromMessage,
       ...margins,
       permits: c.permitted,
+      expectedShares: c.shares,
       comparedCurrent: c.point.currentFrom,
       comparedCurrentMessage: c.point.currentFromMessage,
     },
     intended,
     explanations,
+    advice: textsOf(advice),
+    adviceMessages: messagesOf(advice),
+    ...(energy === null
+      ? {}
+      : {
+          heatInput: {
+            arcEnergyKjPerMm: energy,
+            heatInputKjPerMm: { min: heatInput(energy.min), max: heatInput(energy.max) },
+          },
+        }),
+    ...(lacks === null ? {} : { heatNote: lacks.text, heatNoteMessage: said(lacks) }),
+    ...(plate === null ? {} : { plateNote: plate.text, plateNoteMessage: said(plate) }),
     process: { seen: name(seen), intended: name(wanted) },
     qualification: textsOf(qualification),
     qualificationMessages: messagesOf(qualification),
     cautions: [...BEFORE_YOU_CHANGE],
     cautionMessages: [...BEFORE_YOU_CHANGE_MESSAGES],
   };
+}
+
+/** Causes that no setting mends: they are looked for before anything is moved. */
+const FAULTS: ReadonlySet<string> = new Set([
+  'recording-cannot-support',
+  'pulsed-programme-running',
+  'pulsed-programme-missing',
+  'controlled-dip-running',
+  'gas-mode-conflict',
+  'gas-not-as-stated',
+  'drooping-supply',
+  'lead-loss',
+  'shielding-lost',
+  'wrong-polarity',
+  'wrong-wire',
+  'long-stick-out',
+  'feed-trouble',
+]);
+
+function adviceFor({ expected, setup, seen }: Context, first: string | undefined): Made[] {
+  const { advice } = expected;
+  if (advice === null || seen.status !== 'ok') return [];
+  const fault = first !== undefined && FAULTS.has(first);
+  if (fault && advice.kind !== 'refused') return [];
+  return sayAdvice(advice, setup);
+}
+
+function heatLacks({ setup, point }: Context): Made | null {
+  const [volts, amps] = [point.voltageV === null, point.currentA === null];
+  if (setup.travelSpeedMmPerMin === null || (!volts && !amps)) return null;
+  return message('heat-input-lacks', { volts, amps });
+}
+
+/** Above this short-circuit is taught to risk lack of fusion, mm (common practice, no source). */
+const THICK_PLATE_MM = 6.4;
+
+function plateNote({ setup, modes }: Context): Made | null {
+  const shorts = modes.includes('short-circuit') || setup.expectedMode === 'short-circuit';
+  if (setup.plateMm === null) return null;
+  if (setup.plateMm <= THICK_PLATE_MM || !shorts) return message('plate-changes-nothing');
+  return message('plate-thick-for-short-circuit');
 }
 
 function isTrouble({ judged, setup }: Context, settings: string, intended: string | null): boolean {

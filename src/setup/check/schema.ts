@@ -24,6 +24,8 @@ export const crossCheckSchema = z.object({
     marginA: z.number().nullable(),
     /** What the settings permit, by mode. */
     permits: z.record(z.enum(MODES), permit).optional(),
+    /** Share of the arc time that each mode is expected to take there, 0 to 1. */
+    expectedShares: z.record(z.enum(MODES), z.number()).nullable().optional(),
     /** Which current was compared, and from where it was taken or estimated. */
     comparedCurrent: z.string().nullable().optional(),
     comparedCurrentMessage: messageSchema.nullable().optional(),
@@ -44,6 +46,24 @@ export const crossCheckSchema = z.object({
       checkMessage: messageSchema.optional(),
     }),
   ),
+  /** The way from what was seen to the wanted mode; empty where a fault has to be found first. */
+  advice: z.array(z.string()).optional(),
+  adviceMessages: messages,
+  /** Energy along the seam from measured or stated volts, amperes and travel speed, kJ/mm. */
+  heatInput: z
+    .object({
+      /** Without thermal efficiency, as AWS and ASME count it. */
+      arcEnergyKjPerMm: z.object({ min: z.number(), max: z.number() }),
+      /** With the thermal efficiency 0.8 of gas metal arc welding (EN 1011-1). */
+      heatInputKjPerMm: z.object({ min: z.number(), max: z.number() }),
+    })
+    .optional(),
+  /** Why no heat input could be given although a travel speed was stated. */
+  heatNote: z.string().optional(),
+  heatNoteMessage: messageSchema.optional(),
+  /** What the plate stated says of the mode seen or wanted. */
+  plateNote: z.string().optional(),
+  plateNoteMessage: messageSchema.optional(),
   /** ISO 4063 short names of what was seen and of what was wanted. */
   process: z.object({ seen: z.string().nullable(), intended: z.string().nullable() }).optional(),
   /** What a step between the two may mean for a qualified procedure; to be checked in the code. */

@@ -1,4 +1,5 @@
 import type { MessageCode, ParamsOf } from '../../../src/messages/index.js';
+import { COACHED } from './coached.js';
 import { SPOKEN } from './spoken.js';
 import { WRITTEN } from './written.js';
 
@@ -50,4 +51,4 @@ const IMPLAUSIBLE = {
   ],
 } satisfies Partial<Examples>;
 
-export const EXAMPLES: Examples = { ...SPOKEN, ...WRITTEN, ...IMPLAUSIBLE };
+export const EXAMPLES: Examples = { ...SPOKEN, ...WRITTEN, ...COACHED, ...IMPLAUSIBLE };

@@ -121,18 +121,6 @@ export const SPOKEN = {
     ],
   ],
   'current-measured': [[{ currentA: 150 }, '150 A measured']],
-  'caution-procedure-first': [
-    [
-      {},
-      'Follow the qualified welding procedure: change no setting outside its limits, and ask whoever is responsible for it.',
-    ],
-  ],
-  'caution-measuring': [
-    [
-      {},
-      'Eyes and skin, fume, electric shock, burns, noise: protect yourself and those beside you before measuring near a live arc; local codes and your employer’s rules come first.',
-    ],
-  ],
   'caution-no-inspection': [
     [{}, 'This tool is not an inspection and does not qualify or reject a weld.'],
   ],
@@ -441,12 +429,6 @@ export const SPOKEN = {
   'volts-above-limit': [
     [{ volts: 27, aboveV: 5, limitV: 22 }, '27.0 V is 5.0 V above 22 V, where the mode ends.'],
   ],
-  'check-settings-for-wanted': [
-    [
-      {},
-      'Read the voltage at the feeder and time the wire feed, and hold both against the qualified procedure.',
-    ],
-  ],
   'feed-trouble': [[{}, 'The wire may not arrive evenly, or slower than stated.']],
   'current-for-feed': [
     [
@@ -455,12 +437,6 @@ export const SPOKEN = {
     ],
   ],
   'nothing-wanders': [[{}, 'Nothing wanders: the feed at least is even.']],
-  'check-feed': [
-    [
-      {},
-      'Run wire for ten seconds with the arc off, measure or weigh it, and compare with the stated feed; look at drive rolls, liner, contact tip and spool brake.',
-    ],
-  ],
   'stick-out-too-long': [
     [{ stickOutMm: 153 }, 'It would take 153 mm, longer than anyone welds with.'],
   ],
@@ -477,12 +453,6 @@ export const SPOKEN = {
   'slope-not-known': [[{}, 'The slope of the source is not known.']],
   'cable-length-not-known': [[{}, 'The length of the leads is not known.']],
   'voltage-span': [[{ feederV: { min: 26, max: 28 } }, 'The span is 26–28 V.']],
-  'check-feeder-voltage': [
-    [
-      {},
-      'Read the voltage at the feeder while welding, and state it together with the place where it was read.',
-    ],
-  ],
   'stick-out-stated': [
     [{ stickOutMm: 25, usualMm: { min: 10, max: 20 } }, '25 mm is stated; 10–20 mm is usual.'],
   ],
@@ -513,12 +483,6 @@ export const SPOKEN = {
     ],
   ],
   'cable-length-taken': [[{ lengthM: 12.5 }, 'The cable length is not stated; 12.5 m was taken.']],
-  'check-leads': [
-    [
-      {},
-      'While welding, measure the volts at the source and at the feeder; feel for warm joints afterwards, with the power off. Look at the ground clamp, lead connections, gun cable and contact tip.',
-    ],
-  ],
   'pulsed-programme-missing': [
     [{}, 'A pulsed programme was meant, and the source seems to run without it.'],
   ],
@@ -571,12 +535,6 @@ export const SPOKEN = {
     ],
   ],
   'terminal-volts-not-measured': [[{}, 'The volts at the source’s terminals were not measured.']],
-  'check-source-terminals': [
-    [
-      {},
-      'Measure the volts at the source’s own terminals while welding, and see that it runs constant voltage, with all mains phases present.',
-    ],
-  ],
   'transition-zone': [
     [
       { open: ['globular', 'spray'] },

@@ -1,5 +1,5 @@
 import { parseFailOn } from '../../terminal/flags/fail-on.js';
-import { readLanguage } from '../../terminal/flags/language-flag.js';
+import { readWords } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -27,7 +27,7 @@ export async function classifyCommand(
   engine?: Engine,
 ): Promise<void> {
   const failOn = parseFailOn(text(options['failOn']));
-  const words = readLanguage(options);
+  const words = readWords(options);
   const stated = readReading(options);
   const settings = readSettings(options);
   const setup = await readSetup(options);

@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
+import { addReaderFlags } from '../../terminal/flags/language-flag.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
@@ -47,9 +47,8 @@ export function registerClassify(program: Command): void {
     .option('--explain', 'every reason, the settings in force and the steps taken')
     .option(
       '--fail-on <list>',
-      'exit status 1 on disagrees, cannot-tell, unsure, no-arc, mixed or a mode, with commas between',
+      'exit status 1 on disagrees (settings-disagree, wanted-disagrees: one of the two), cannot-tell, unsure, no-arc, mixed or a mode, with commas between',
     );
-  addLanguageFlag(command);
   addModelFlag(command);
   command
     .optionsGroup('Sound and trace of one run:')
@@ -64,6 +63,7 @@ export function registerClassify(program: Command): void {
       'one clock ran both recorders from the same moment: the delay is also told as a distance',
     );
   addReadingFlags(command);
+  addReaderFlags(command.optionsGroup('Words and units of the text:'));
   addSetupFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {

@@ -1,5 +1,5 @@
 import { type Command, Option } from 'commander';
-import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
+import { addReaderFlags } from '../../terminal/flags/language-flag.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
@@ -16,7 +16,7 @@ const EXAMPLES = `Examples
 `;
 
 const MORE = `
-Figures: time, place, reasons, levels, plane, short-voltage, short-current, rhythm, intervals.
+Figures: time, map, place, reasons, levels, plane, short-voltage, short-current, rhythm, intervals.
 PNG and PDF are drawn by Chromium or Chrome where there is one; pages and SVG need none.
 A page holds everything, works offline and sends nothing anywhere.
 Exit status: 0 all inputs handled; 1 some failed; 2 wrong use.`;
@@ -45,9 +45,9 @@ export function registerReport(program: Command): void {
     )
     .option('--figure <name>', 'which figure (default time; for pdf the whole page)')
     .option('--browser <path>', 'Chromium or Chrome for png and pdf, if not on the PATH');
-  addLanguageFlag(command);
   addModelFlag(command);
   addReadingFlags(command, 'raw-format');
+  addReaderFlags(command.optionsGroup('Words and units of the text:'));
   addSetupFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {

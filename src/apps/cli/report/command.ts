@@ -1,6 +1,6 @@
 import { extname } from 'node:path';
 import { ArcError } from '../../../core/index.js';
-import { readLanguage } from '../../terminal/flags/language-flag.js';
+import { readWords } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
@@ -27,7 +27,7 @@ export async function reportCommand(
   options: Options,
   engine?: Engine,
 ): Promise<void> {
-  const words = readLanguage(options);
+  const words = readWords(options);
   const reading = readReading(options, 'raw-format');
   const settings = readSettings(options);
   const setup = await readSetup(options);

@@ -1,4 +1,5 @@
-import { chooseWords } from '../words/index.js';
+import type { UnitSystem } from '../../../core/index.js';
+import { chooseUnits, chooseWords } from '../words/index.js';
 import { FileActions } from './file-actions.js';
 import { followLanguage } from './follow-language.js';
 import { fetchAll } from './offline.js';
@@ -22,7 +23,8 @@ export class App {
 
   constructor() {
     const words = chooseWords(this.#preferences.get('language'), navigator.languages);
-    this.store = new Store(initialState(words));
+    const units = chooseUnits(this.#preferences.get('units'), navigator.languages);
+    this.store = new Store(initialState(words, units));
     this.runStore = new RunStore(this.store);
     this.recording = new RecordingActions(this.store, this.runStore);
     this.files = new FileActions(this.store, this.runStore);
@@ -46,6 +48,12 @@ export class App {
   language(lang: string): void {
     this.#preferences.set('language', lang);
     this.store.set({ words: chooseWords(lang, []) });
+    void followLanguage(this.store);
+  }
+
+  units(units: UnitSystem): void {
+    this.#preferences.set('units', units);
+    this.store.set({ units });
     void followLanguage(this.store);
   }
 

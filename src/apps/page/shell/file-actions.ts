@@ -1,6 +1,7 @@
 import { defaultSettings, settingsRecord } from '../../../analysis/index.js';
 import { failedResult } from '../../../analysis/result/index.js';
 import type { Judged } from '../messages.js';
+import { tagOf } from '../words/index.js';
 import { HOST_NAME } from './host.js';
 import { type Judging, judgeFile } from './judge-file.js';
 import type { RunStore } from './run-store.js';
@@ -38,7 +39,7 @@ export class FileActions {
     if (!job) return;
     const setup = stated(this.#store.state.setup);
     const judging = judgeFile(job.file, job.file.name, setup, {
-      lang: this.#store.state.words.lang,
+      lang: tagOf(this.#store.state.words.lang, this.#store.state.units),
       onProgress: (share) => this.#change(job.id, { share }),
     });
     this.#current = { id: job.id, judging };

@@ -1,20 +1,22 @@
 import type { Drawn, FromFiles, ToFiles } from '../messages.js';
+import { tagOf } from '../words/index.js';
 import type { Store } from './store.js';
 
 /**
- * Draws the open pictures again where they are not in the language of the page. Until they are there, and
+ * Draws the open pictures again where they are not in the language or units of the page. Until they are there, and
  * where no worker can be had, the old ones stay, marked as being in theirs.
  */
 export async function followLanguage(store: Store): Promise<void> {
-  const { shown, words } = store.state;
-  if (!shown?.evidence || !shown.pictures || shown.pictures.lang === words.lang) return;
+  const { shown, words, units } = store.state;
+  const lang = tagOf(words.lang, units);
+  if (!shown?.evidence || !shown.pictures || shown.pictures.lang === lang) return;
   const { run, evidence } = shown;
   const pictures = await drawAgain({
     type: 'draw',
     result: run.result,
     evidence,
     setup: run.setup,
-    lang: words.lang,
+    lang,
   });
   const now = store.state.shown;
   if (!pictures || now?.run.id !== run.id) return;

@@ -3,6 +3,7 @@ import { wavBlob } from '../../report/client/index.js';
 import { MicrophoneError } from '../capture/microphone.js';
 import { type Recorded, Recorder } from '../capture/recorder.js';
 import type { Judged, LiveState, RawSetup } from '../messages.js';
+import { tagOf } from '../words/index.js';
 import { followLanguage } from './follow-language.js';
 import { judgeFile } from './judge-file.js';
 import type { RunStore } from './run-store.js';
@@ -41,7 +42,13 @@ export class RecordingActions {
     void this.#runStore.keepSetup(state.booth, setup);
     const id = newId();
     const name = recordingName(new Date());
-    const options = { id, name, setup, sound: state.tones, lang: state.words.lang };
+    const options = {
+      id,
+      name,
+      setup,
+      sound: state.tones,
+      lang: tagOf(state.words.lang, state.units),
+    };
     try {
       const recorder = await Recorder.start(options, {
         onLive: (live) => this.#live(live),

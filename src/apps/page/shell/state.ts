@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../../core/index.js';
 import type { Evidence } from '../../view/evidence/index.js';
 import type { Interruption } from '../capture/interruption.js';
 import type { MicrophoneTrouble } from '../capture/microphone.js';
@@ -40,6 +41,8 @@ export interface Leftover {
 /** Everything the page shows. Views draw it; actions change it. */
 export interface State {
   words: Words;
+  /** Units of feeds, lengths and energy. */
+  units: UnitSystem;
   tab: Tab;
   phase: 'idle' | 'starting' | 'recording' | 'judging';
   live: LiveState | null;
@@ -71,9 +74,10 @@ export interface State {
   message: string;
 }
 
-export function initialState(words: Words): State {
+export function initialState(words: Words, units: UnitSystem = 'metric'): State {
   return {
     words,
+    units,
     tab: 'record',
     phase: 'idle',
     live: null,

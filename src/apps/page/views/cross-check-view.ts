@@ -8,7 +8,7 @@ const KINDS = { agrees: 'good', disagrees: 'bad', 'cannot-tell': 'doubt' } as co
 /** What was stated about the machine against what was heard. */
 export function againstView(view: View, result: ResultView): ComponentChild {
   const { page } = view.state.words;
-  const { settings, wanted, qualification, verdict } = result;
+  const { settings, wanted, qualification, remarks, verdict } = result;
   if (verdict.status === 'failed') return null;
   const part = (title: string, one: CheckView): ComponentChild =>
     h('div', { class: 'held' }, [
@@ -20,16 +20,18 @@ export function againstView(view: View, result: ResultView): ComponentChild {
     h('h2', null, page.against),
     settings ? part(page.settings, settings) : h('p', null, page.notStated),
     wanted ? part(page.wanted, wanted) : null,
-    ...qualification.map((one) => h('p', null, said(view, one))),
+    ...[...qualification, ...remarks].map((one) => h('p', null, said(view, one))),
   ]);
 }
 
-/** What to check next, likeliest first. */
-export function nextView(view: View, { next }: ResultView): ComponentChild {
+/** What to change for the wanted mode, and what to check next, likeliest first. */
+export function nextView(view: View, { change, next }: ResultView): ComponentChild {
   const { page } = view.state.words;
-  if (next.length === 0) return null;
+  if (next.length === 0 && change.length === 0) return null;
   return h('div', { class: 'block next' }, [
-    h('h2', null, page.checkNext),
+    ...(change.length === 0 ? [] : [h('h2', null, page.whatToChange)]),
+    ...change.map((one) => h('p', null, said(view, one))),
+    ...(next.length === 0 ? [] : [h('h2', null, page.checkNext)]),
     h(
       'ol',
       null,

@@ -1,4 +1,5 @@
 import { type ComponentChild, h } from 'preact';
+import { UNIT_SYSTEMS } from '../../../core/index.js';
 import { TABS, type Tab } from '../shell/state.js';
 import { LANGUAGES } from '../words/index.js';
 import { aboutView } from './about-view.js';
@@ -39,6 +40,18 @@ export function pageView(view: View): ComponentChild {
           LANGUAGES.map((one) =>
             h('option', { value: one.lang, lang: one.lang }, one.page.language),
           ),
+        ),
+      ]),
+      h('label', { class: 'language' }, [
+        h('span', { class: 'only-read' }, page.unitsLabel),
+        h(
+          'select',
+          {
+            value: state.units,
+            onChange: (event: Event) =>
+              app.units((event.target as HTMLSelectElement).value === 'inch' ? 'inch' : 'metric'),
+          },
+          UNIT_SYSTEMS.map((one) => h('option', { value: one }, page.units[one])),
         ),
       ]),
     ]),

@@ -1,6 +1,6 @@
 import { type ComponentChild, h } from 'preact';
 import { defaultSettings } from '../../../analysis/index.js';
-import { type ResultView, viewResult } from '../../view/index.js';
+import { type ResultView, viewResult, wordsFor } from '../../view/index.js';
 import type { Shown } from '../shell/state.js';
 import { chooseWords } from '../words/index.js';
 import { againstView, nextView } from './cross-check-view.js';
@@ -18,7 +18,7 @@ export function verdictView(view: View): ComponentChild {
   const { shown } = state;
   if (!shown) return h('section', null, [h('h1', null, page.noVerdict), tryAgain(view)]);
   const { result } = shown.run;
-  const said = viewResult(result, state.words.view);
+  const said = viewResult(result, wordsFor(state.words.view, { units: state.units }));
   return h('section', { class: 'verdict-page' }, [
     answer(view, said),
     askWeld(view, shown),

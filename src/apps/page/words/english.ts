@@ -9,6 +9,8 @@ const PAGE: PageWords = {
   offline: 'Works without a network. Nothing you record leaves this device.',
   tabs: { record: 'Record', verdict: 'Verdict', runs: 'Runs', files: 'Files', about: 'About' },
   languageLabel: 'Language',
+  unitsLabel: 'Units',
+  units: { metric: 'mm, m/min', inch: 'in, in/min' },
   safetyTitle: 'Before you record',
   safety: [
     'Fix the phone on a stand, away from spatter and glare.',
@@ -112,6 +114,7 @@ const PAGE: PageWords = {
   settings: 'Settings',
   wanted: 'Wanted mode',
   notStated: 'No set-up was stated, so there is nothing to compare with.',
+  whatToChange: 'What to change',
   checkNext: 'Check next',
   cautions: 'Caution',
   chances: 'Chance of each mode',

@@ -15,6 +15,8 @@ const PAGE: PageWords = {
     about: 'Hinweise',
   },
   languageLabel: 'Sprache',
+  unitsLabel: 'Einheiten',
+  units: { metric: 'mm, m/min', inch: 'Zoll, in/min' },
   safetyTitle: 'Vor der Aufnahme',
   safety: [
     'Das Telefon auf ein Stativ stellen, weg von Spritzern und Blendung.',
@@ -119,6 +121,7 @@ const PAGE: PageWords = {
   settings: 'Einstellung',
   wanted: 'Gewünschte Lichtbogenart',
   notStated: 'Es wurde keine Einstellung angegeben, also gibt es nichts zu vergleichen.',
+  whatToChange: 'Was zu ändern ist',
   checkNext: 'Als Nächstes prüfen',
   cautions: 'Vorsicht',
   chances: 'Wahrscheinlichkeit jeder Lichtbogenart',

@@ -3,6 +3,7 @@ import { ENGLISH } from './english.js';
 import { GERMAN } from './german.js';
 import type { Words } from './words.js';
 
+export { chooseUnits, tagOf, unitsOfTag } from './units-of-page.js';
 export type { PageWords, Words } from './words.js';
 
 /** Every language of the page. */

@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../../core/index.js';
 import type { Words as ViewWords } from '../../view/index.js';
 import type { Interruption } from '../capture/interruption.js';
 import type { MicrophoneTrouble } from '../capture/microphone.js';
@@ -12,6 +13,9 @@ export interface PageWords {
   offline: string;
   tabs: Record<'record' | 'verdict' | 'runs' | 'files' | 'about', string>;
   languageLabel: string;
+  unitsLabel: string;
+  /** Names of the systems of units. */
+  units: Record<UnitSystem, string>;
   safetyTitle: string;
   safety: readonly string[];
   ready: string;
@@ -59,6 +63,7 @@ export interface PageWords {
   settings: string;
   wanted: string;
   notStated: string;
+  whatToChange: string;
   checkNext: string;
   cautions: string;
   chances: string;

@@ -12,6 +12,10 @@ export function placeSection(run: RunView, words: Words): string {
   const svg = drawFigure('place', run, 'place', words);
   if (!svg || !placement) return '';
   const { place } = words;
+  const map = drawFigure('map', run, 'map', words);
+  const mapped = map
+    ? `<figure class="card wide" tabindex="0" role="group" aria-label="${escapeHtml(words.map.title)}">${map}</figure>\n`
+    : '';
   const { voltageFrom, voltageFromMessage, currentFrom, currentFromMessage } = placement.run;
   const from = [
     voltageFrom === null ? null : tell(voltageFrom, voltageFromMessage, words).text,
@@ -22,7 +26,7 @@ export function placeSection(run: RunView, words: Words): string {
   const intro = place.intro(tell(placement.scope, placement.scopeMessage, words).text);
   return `<section id="place"><h2>${place.heading}</h2>
 <p>${escapeHtml(intro)}${from.length > 0 ? escapeHtml(place.taken(from)) : ''}</p>
-<figure class="card wide" tabindex="0" role="group" aria-label="${place.map}">${svg}</figure>
+${mapped}<figure class="card wide" tabindex="0" role="group" aria-label="${place.map}">${svg}</figure>
 <details><summary>${place.tableTitle(rows.length)}</summary><div class="scroll"><table><thead><tr><th scope="col">${mode}</th><th class="n" scope="col">V</th><th class="n" scope="col">A</th><th scope="col">${about}</th><th scope="col">${source}</th></tr></thead><tbody>${rows.join('')}</tbody></table></div></details></section>`;
 }
 

@@ -55,8 +55,8 @@ function notStated(why: string, { report }: Words): string {
 }
 
 /**
- * What to check next, likeliest first, each with what speaks for and against it; and the cautions, those of
- * the advice before those that stand with every result.
+ * What to change, then what to check next, likeliest first, each with what speaks for and against it; and the
+ * cautions, those of the advice before those that stand with every result.
  */
 export function actionSection(view: ResultView, words: Words): string {
   const { report, result } = words;
@@ -66,7 +66,12 @@ export function actionSection(view: ResultView, words: Words): string {
         `<li><strong>${localizedHtml(one.check, words)}</strong><div class="because">${localizedHtml(one.because, words)}</div>${evidence(result.speaksForIt, one.speaksFor, words)}${evidence(result.speaksAgainstIt, one.speaksAgainst, words)}</li>`,
     )
     .join('\n');
-  const head = checks === '' ? '' : `<h2>${report.checkNext}</h2><ol class="checks">${checks}</ol>`;
+  const lines = (list: readonly LocalizedText[]): string =>
+    list.map((one) => `<p>${localizedHtml(one, words)}</p>`).join('');
+  const change =
+    view.change.length === 0 ? '' : `<h2>${report.whatToChange}</h2>${lines(view.change)}`;
+  const next = checks === '' ? '' : `<h2>${report.checkNext}</h2><ol class="checks">${checks}</ol>`;
+  const head = change + lines(view.remarks) + next;
   const warn = cautionBox([...view.cautions, ...view.ownCautions], words);
   return head + warn === '' ? '' : `<section id="next">${head}\n${warn}</section>`;
 }

@@ -2,7 +2,16 @@ import type { Result } from '../../../analysis/result/index.js';
 import { ArcError, didYouMean, MODES } from '../../../core/index.js';
 
 /** What `--fail-on` may name. */
-export const FAIL_ON = ['disagrees', 'cannot-tell', 'unsure', 'no-arc', 'mixed', ...MODES] as const;
+export const FAIL_ON = [
+  'disagrees',
+  'settings-disagree',
+  'wanted-disagrees',
+  'cannot-tell',
+  'unsure',
+  'no-arc',
+  'mixed',
+  ...MODES,
+] as const;
 export type FailOn = (typeof FAIL_ON)[number];
 
 /** Reads `disagrees,unsure`. @throws ArcError `bad-fail-on`. */
@@ -23,9 +32,11 @@ export function parseFailOn(given: string | undefined): FailOn[] {
 
 /** True when a result meets what is to fail. */
 export function meetsFailOn(result: Result, failOn: readonly FailOn[]): boolean {
-  const answers = [result.crossCheck?.settings.answer, result.crossCheck?.intended?.answer];
-  return failOn.some(
-    (one) =>
-      one === result.status || one === result.mode || answers.some((answer) => answer === one),
-  );
+  const settings = result.crossCheck?.settings.answer;
+  const wanted = result.crossCheck?.intended?.answer;
+  return failOn.some((one) => {
+    if (one === 'settings-disagree') return settings === 'disagrees';
+    if (one === 'wanted-disagrees') return wanted === 'disagrees';
+    return one === result.status || one === result.mode || one === settings || one === wanted;
+  });
 }

@@ -4,8 +4,13 @@ import { type Made, type Message, message, said } from '../../../messages/index.
 import {
   type BandRow,
   feedForCurrent,
+  forecast,
+  forecastPicture,
   gasName,
+  type KnownPoint,
+  middle,
   modeBoundaries,
+  type processMaps,
   type Range,
   type Setup,
   workingPoint,
@@ -38,6 +43,8 @@ export interface Placement {
     currentFrom: string | null;
     currentFromMessage: Message | null;
   };
+  /** What this wire and gas give over volts and amperes; null where no wire diameter is stated. */
+  map: processMaps.MapPicture | null;
   /** Feed that draws a current, m/min at the usual stick-out; empty where the wire is not known. */
   feeds: { currentA: number; feedMPerMin: number }[];
 }
@@ -71,8 +78,18 @@ export function placeRun(setup: Setup, result: Pick<Result, 'features'>): Placem
       currentFrom,
       currentFromMessage,
     },
+    map: mapOf(setup, point),
     feeds: feedScale(setup),
   };
+}
+
+const GRID = { columns: 48, rows: 48 };
+
+/** The map with the stated setting as an ellipse and the measured place as a dot. */
+function mapOf(setup: Setup, { voltageV, currentA, voltageMeasured, currentMeasured }: KnownPoint) {
+  const both = voltageV !== null && currentA !== null && voltageMeasured && currentMeasured;
+  const measured = both ? { voltageV: middle(voltageV), currentA: middle(currentA) } : null;
+  return forecastPicture(setup, forecast(setup), GRID, measured);
 }
 
 /** A row as a band of the picture; none where it is for one joint or leaves volts or amperes open. */

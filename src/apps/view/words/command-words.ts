@@ -19,16 +19,18 @@ export interface CompareWords {
 
 /** What `expect` says beside the sentences of the expectation. */
 export interface ExpectWords {
+  /** What comes of these settings, likeliest first. */
+  likely: string;
+  setFor(mode: string): string;
+  changeFor(mode: string): string;
   title: string;
   voltage(from: string | null): string;
   current(from: string | null): string;
   permits: Record<'yes' | 'possible' | 'no', string>;
   /** `where` is a sentence that reads as its end; `nowhere` where the mode does not exist in this gas. */
   lies(where: string, nowhere: boolean): string;
-  heatInput(range: string): string;
+  arcEnergy(range: string): string;
   deposited(range: string): string;
-  map: string;
-  mapKey: string;
   beforeYouAct: string;
 }
 

@@ -1,3 +1,4 @@
+import { ENGLISH_MAP } from '../process-map/words.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
 import { numberWords } from './numbers.js';
 import type {
@@ -173,6 +174,7 @@ export const ENGLISH_TIME: TimePictureWords = {
   name: (english) => english,
   titles: {
     time: 'The run over time',
+    map: ENGLISH_MAP.title,
     place: 'Where this run sits',
     reasons: 'What spoke for and against',
     levels: 'How long the voltage stood where',
@@ -224,6 +226,13 @@ const RESULT: ResultWords = {
   compared: (what) => `Compared: ${what}.`,
   speaksForIt: 'Speaks for it',
   speaksAgainstIt: 'Speaks against it',
+  heatInput: (without, within) => {
+    const ways = [
+      without === null ? '' : `${without} without thermal efficiency (AWS, ASME)`,
+      within === null ? '' : `${within} with thermal efficiency 0.8 (EN 1011-1)`,
+    ];
+    return `Heat input: ${ways.filter((one) => one !== '').join('; ')}.`;
+  },
 };
 
 const TERMINAL: TerminalWords = {
@@ -236,6 +245,7 @@ const TERMINAL: TerminalWords = {
   against: 'Against the set-up',
   settings: 'Settings',
   wanted: 'Wanted mode',
+  whatToChange: 'What to change',
   checkNext: 'Check next',
   caution: 'Caution',
   knownArc: 'If somebody surely welded here, --arc-prior 0.95 judges it with that known.',
@@ -283,6 +293,7 @@ const REPORT: ReportWords = {
   wanted: 'Is it the mode that was wanted?',
   noWanted: 'No wanted mode was stated (--expect).',
   notStated: '– Not stated',
+  whatToChange: 'What do I change?',
   checkNext: 'What do I check next?',
   cautions: 'Cautions',
   how: {
@@ -344,16 +355,16 @@ const COMPARE: CompareWords = {
 };
 
 const EXPECT: ExpectWords = {
-  title: 'What these settings permit',
+  likely: 'What to expect',
+  setFor: (mode) => `Where to set it for ${mode}`,
+  changeFor: (mode) => `What to change for ${mode}`,
+  title: 'What it rests on',
   voltage: (from) => `Voltage: ${from ?? 'not stated'}`,
   current: (from) => `Current: ${from ?? 'not stated, and no wire feed'}`,
-  permits: { yes: 'permitted', possible: 'possible', no: 'not permitted' },
-  lies: (where) => `Lies ${where}.`,
-  heatInput: (range) => `Heat input ${range} kJ/mm, thermal efficiency 0.8.`,
-  deposited: (range) => `Metal deposited ${range} kg/h.`,
-  map: 'Volts at the feeder (down) over wire feed in m/min (across)',
-  mapKey:
-    'D short-circuit, G globular, S spray, P pulsed spray: a capital where every source held here permits the mode, a small letter where only some do; [ ] marks the stated settings.',
+  permits: { yes: 'expected', possible: 'possible', no: 'not expected' },
+  lies: (where, nowhere) => (nowhere ? `${capital(where)}.` : `Lies ${where}.`),
+  arcEnergy: (range) => `Arc energy ${range}, without thermal efficiency (AWS, ASME).`,
+  deposited: (range) => `Metal deposited ${range}.`,
   beforeYouAct: 'Before you act on it',
 };
 
@@ -452,6 +463,7 @@ export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   own: 'English',
   shape: SHAPE,
   place: PLACE,
+  map: ENGLISH_MAP,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

@@ -1,4 +1,5 @@
 import { GERMAN_WORDS } from '../../../messages/index.js';
+import { GERMAN_MAP } from '../process-map/words.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
 import { numberWords } from './numbers.js';
 import type {
@@ -216,6 +217,7 @@ export const GERMAN_TIME: TimePictureWords = {
   name: (english) => NAMES[english] ?? english,
   titles: {
     time: 'Der Versuch im Verlauf',
+    map: GERMAN_MAP.title,
     place: 'Wo dieser Versuch liegt',
     reasons: 'Was dafür und was dagegen sprach',
     levels: 'Wie lange die Spannung wo stand',
@@ -267,6 +269,13 @@ const RESULT: ResultWords = {
   compared: (what) => `Verglichen: ${what}.`,
   speaksForIt: 'Dafür spricht',
   speaksAgainstIt: 'Dagegen spricht',
+  heatInput: (without, within) => {
+    const ways = [
+      without === null ? '' : `${without} ohne thermischen Wirkungsgrad (AWS, ASME)`,
+      within === null ? '' : `${within} mit thermischem Wirkungsgrad 0,8 (EN 1011-1)`,
+    ];
+    return `Wärmeeinbringung: ${ways.filter((one) => one !== '').join('; ')}.`;
+  },
 };
 
 const TERMINAL: TerminalWords = {
@@ -279,6 +288,7 @@ const TERMINAL: TerminalWords = {
   against: 'Gegen die Einstellung gehalten',
   settings: 'Einstellung',
   wanted: 'Gewünschte Lichtbogenart',
+  whatToChange: 'Was zu ändern ist',
   checkNext: 'Als Nächstes prüfen',
   caution: 'Vorsicht',
   knownArc:
@@ -330,6 +340,7 @@ const REPORT: ReportWords = {
   wanted: 'Ist es die gewünschte Lichtbogenart?',
   noWanted: 'Es wurde keine gewünschte Lichtbogenart angegeben (--expect).',
   notStated: '– Nicht angegeben',
+  whatToChange: 'Was ändere ich?',
   checkNext: 'Was prüfe ich als Nächstes?',
   cautions: 'Vorsicht',
   how: {
@@ -394,16 +405,16 @@ const COMPARE: CompareWords = {
 };
 
 const EXPECT: ExpectWords = {
-  title: 'Was mit dieser Einstellung möglich ist',
+  likely: 'Was zu erwarten ist',
+  setFor: (mode) => `Einstellung für: ${mode}`,
+  changeFor: (mode) => `Was zu ändern ist für: ${mode}`,
+  title: 'Worauf das beruht',
   voltage: (from) => `Spannung: ${from ?? 'nicht angegeben'}`,
   current: (from) => `Strom: ${from ?? 'nicht angegeben, auch kein Drahtvorschub'}`,
-  permits: { yes: 'möglich', possible: 'vielleicht', no: 'nicht möglich' },
+  permits: { yes: 'zu erwarten', possible: 'möglich', no: 'nicht zu erwarten' },
   lies: (where, nowhere) => (nowhere ? `Ist ${where}.` : `Liegt ${where}.`),
-  heatInput: (range) => `Wärmeeinbringung ${range} kJ/mm, thermischer Wirkungsgrad 0,8.`,
-  deposited: (range) => `Abschmelzleistung ${range} kg/h.`,
-  map: 'Spannung am Drahtvorschubgerät in V (abwärts) über Drahtvorschub in m/min (quer)',
-  mapKey:
-    'D Kurzlichtbogen, G Übergangslichtbogen, S Sprühlichtbogen, P Impulslichtbogen: ein Großbuchstabe, wo alle Quellen hier die Lichtbogenart zulassen, ein kleiner, wo nur einige es tun; [ ] zeigt die angegebene Einstellung.',
+  arcEnergy: (range) => `Streckenenergie ${range}, ohne thermischen Wirkungsgrad (AWS, ASME).`,
+  deposited: (range) => `Abschmelzleistung ${range}.`,
   beforeYouAct: 'Bevor danach gehandelt wird',
 };
 
@@ -513,6 +524,7 @@ export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   own: 'Deutsch',
   shape: SHAPE,
   place: PLACE,
+  map: GERMAN_MAP,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

@@ -7,8 +7,9 @@ import { ENGLISH_TEXTS } from './english.js';
 import { GERMAN_TEXTS } from './german.js';
 import type { Words } from './words.js';
 
-export const ENGLISH: Words = { ...ENGLISH_TEXTS, sentences: ENGLISH_SENTENCES };
-export const GERMAN: Words = { ...GERMAN_TEXTS, sentences: GERMAN_SENTENCES };
+const COUNTED = { units: 'metric', heat: 'both' } as const;
+export const ENGLISH: Words = { ...ENGLISH_TEXTS, ...COUNTED, sentences: ENGLISH_SENTENCES };
+export const GERMAN: Words = { ...GERMAN_TEXTS, ...COUNTED, sentences: GERMAN_SENTENCES };
 
 /** Every language; the first is that of result documents. */
 export const LANGUAGES: readonly Words[] = [ENGLISH, GERMAN];
@@ -36,4 +37,5 @@ export function languageNamed(tag: string): Words {
     todo: 'Name one of these with --language.',
   });
 }
-export type { LocalizedText, Words } from './words.js';
+export { type Reader, wordsFor } from './reader.js';
+export type { HeatCount, LocalizedText, Words } from './words.js';

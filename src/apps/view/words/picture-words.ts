@@ -1,8 +1,10 @@
 import type { Mode } from '../../../core/index.js';
+import type { MapWords } from '../process-map/words.js';
 
 /** Names of the pictures, as on the command line. */
 export type FigureName =
   | 'time'
+  | 'map'
   | 'place'
   | 'reasons'
   | 'levels'
@@ -51,6 +53,8 @@ export interface TimePictureWords {
 export interface PictureWords extends TimePictureWords {
   shape: ShapeWords;
   place: PlaceWords;
+  /** Words of the process map. */
+  map: MapWords;
   reasons: ReasonWords;
 }
 
@@ -116,7 +120,7 @@ export interface ReadoutWords {
 export interface ShapeWords {
   heading: string;
   /** Why a picture is worth a look, in a line below it. */
-  captions: Record<Exclude<FigureName, 'time' | 'place' | 'reasons'>, string>;
+  captions: Record<Exclude<FigureName, 'time' | 'map' | 'place' | 'reasons'>, string>;
   asNumbers: string;
   levelHeads: readonly [volts: string, inShorts: string, inArc: string];
   intervalHeads: readonly [milliseconds: string, count: string, share: string];

@@ -1,5 +1,5 @@
 import type { Result } from '../../../analysis/result/index.js';
-import type { Mode, RecordingKind } from '../../../core/index.js';
+import type { Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
 import type { Language } from '../../../messages/index.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
 import type { PictureWords, TimePictureWords } from './picture-words.js';
@@ -45,6 +45,8 @@ export interface ResultWords {
   compared(what: string): string;
   speaksForIt: string;
   speaksAgainstIt: string;
+  /** Energy along the seam as codes count it; null for the way that was not asked for. */
+  heatInput(without: string | null, within: string | null): string;
 }
 
 /** Headings and lines of the terminal. */
@@ -57,6 +59,7 @@ export interface TerminalWords {
   against: string;
   settings: string;
   wanted: string;
+  whatToChange: string;
   checkNext: string;
   caution: string;
   /** How to judge with it known that somebody welded. */
@@ -98,6 +101,7 @@ export interface ReportWords {
   wanted: string;
   noWanted: string;
   notStated: string;
+  whatToChange: string;
   checkNext: string;
   cautions: string;
   how: {
@@ -160,9 +164,14 @@ export interface Texts extends PictureWords {
   watch: WatchWords;
 }
 
-/** A whole language: what stands around the sentences, and the sentences. */
+/** Whether heat input is shown with the thermal efficiency of the process, without it, or both ways. */
+export type HeatCount = 'both' | 'efficiency' | 'no-efficiency';
+
+/** A whole language: what stands around the sentences, the sentences, and how its reader counts. */
 export interface Words extends Texts {
   sentences: Language;
+  units: UnitSystem;
+  heat: HeatCount;
 }
 
 /** The words of the picture over time with all others: put together by a call, so that a bundle can leave these out. */

@@ -1,49 +1,45 @@
 import { message } from '../../../messages/index.js';
-import { middle } from '../../index.js';
+import { middle, USUAL_STICK_OUT } from '../../index.js';
+import { loadLineV } from '../../process-map/windows.js';
 import type { Context } from '../context.js';
 import { type ExplanationRule, lines } from './finding.js';
+import { currentShortfall } from './low-current.js';
 
-/**
- * Conventional load voltage of wire processes, `14 + 0.05·I` (from memory of IEC 60974-1): a
- * yardstick for "much or little voltage for this current", not a boundary.
- */
-export const loadVoltage = (currentA: number): number => 14 + 0.05 * currentA;
-
-/** CO2 needs about 1–3 V more than an argon mix at the same current (from memory of shop guides). */
-const CO2_EXTRA_V = 2;
-/** Volts above the yardstick, durations and rates of shorts: own choice about shorts of a few milliseconds (common practice, no source). */
-const LONG_ARC_V = 3;
-const VERY_LONG_ARC_V = 6;
+/** Likelihood on the map from which a fault is said to be there; own choice. */
+const LIKELY = 0.5;
+/** Durations and rates of shorts: own choice about shorts of a few milliseconds (common practice, no source). */
 const STUBBING_SHORT_S = 0.008;
 const SLOW_SHORT_S = 0.005;
 const FEW_SHORTS_HZ = 40;
 
-/** Volts above the yardstick; null where volts or amperes are unknown. */
-function voltageSurplus({ point, setup }: Context): number | null {
+/** Volts above the load line of this wire and gas; null where volts or amperes are unknown. */
+function voltageSurplus({ point, bounds }: Context): number | null {
   const { voltageV, currentA } = point;
   if (voltageV === null || currentA === null) return null;
-  const extra = (setup.gas?.co2.min ?? 0) >= 50 ? CO2_EXTRA_V : 0;
-  return middle(voltageV) - loadVoltage(middle(currentA)) - extra;
+  return middle(voltageV) - loadLineV(bounds.map, middle(currentA));
 }
 
 /** The wire runs into the pool faster than the voltage melts it. */
 export const stubbing: ExplanationRule = {
   id: 'stubbing',
-  judge: ({ c }) => {
+  judge: ({ c, trouble }) => {
     if (!c.modes.includes('short-circuit')) return null;
     const duration = c.figure('shortDurationS');
     const rate = c.figure('shortCircuitRateHz');
-    if (duration === null) return null;
-    const few = rate !== null && rate < FEW_SHORTS_HZ && duration >= SLOW_SHORT_S;
-    if (duration < STUBBING_SHORT_S && !few) return null;
+    const few = rate !== null && rate < FEW_SHORTS_HZ && (duration ?? 0) >= SLOW_SHORT_S;
+    const slow = duration !== null && (duration >= STUBBING_SHORT_S || few);
+    const cold = trouble && (c.expected.outcomes?.stubbing ?? 0) >= LIKELY;
+    if (!slow && !cold) return null;
+    const surplus = voltageSurplus(c);
     return {
-      weight: 0.87,
+      weight: slow ? 0.87 : 0.74,
       what: message('stubbing'),
       evidenceFor: lines(
-        message('shorts-last', { meanS: duration }),
+        duration !== null && message('shorts-last', { meanS: duration }),
         rate !== null && message('shorts-a-second', { rateHz: rate }),
+        cold && surplus !== null && message('voltage-lacking', { lackingV: -surplus }),
       ),
-      evidenceAgainst: lines((voltageSurplus(c) ?? -9) > -3 && message('voltage-not-low')),
+      evidenceAgainst: lines((surplus ?? -9) > -3 && message('voltage-not-low')),
       check: message('check-stubbing'),
     };
   },
@@ -54,13 +50,15 @@ export const longArc: ExplanationRule = {
   id: 'long-arc',
   judge: ({ c, seen, wanted, trouble }) => {
     const surplus = voltageSurplus(c);
-    if (surplus === null || seen === null || !trouble) return null;
+    const outcomes = c.expected.outcomes;
+    if (surplus === null || outcomes === null || seen === null || !trouble) return null;
+    const long = outcomes['long-arc'] + outcomes['burn-back'];
     const dipLost = wanted === 'short-circuit' && seen !== 'short-circuit';
-    const long = surplus > LONG_ARC_V && dipLost;
-    const hanging = surplus > VERY_LONG_ARC_V && seen === 'globular';
-    if (!long && !hanging) return null;
+    if (long < LIKELY || seen === 'short-circuit') return null;
+    // Where the wire draws less than it should, the long arc follows from that.
+    const follows = currentShortfall(c) !== null || (c.setup.stickOutMm ?? 0) > USUAL_STICK_OUT.max;
     return {
-      weight: long ? 0.85 : 0.62,
+      weight: follows ? 0.5 : 0.85,
       what: message('long-arc'),
       evidenceFor: lines(
         message('voltage-surplus', { surplusV: surplus }),

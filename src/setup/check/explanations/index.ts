@@ -1,4 +1,5 @@
 import { longArc, stubbing } from './arc-length.js';
+import { coldSpray, hotDip } from './cold-or-hot.js';
 import { feedTrouble } from './feed-trouble.js';
 import type { ExplanationRule } from './finding.js';
 import { gasModeConflict, gasNotAsStated, wrongGasForMode } from './gas-reasons.js';
@@ -14,6 +15,7 @@ import {
 import { transitionZone } from './transition-zone.js';
 import { droopingSupply, leadLoss, normalDrop } from './voltage-losses.js';
 import { wrongSetting } from './wrong-setting.js';
+import { wrongWire } from './wrong-wire.js';
 
 export type { Diagnosis, ExplanationRule, Finding } from './finding.js';
 
@@ -28,10 +30,13 @@ export const EXPLANATION_RULES: readonly ExplanationRule[] = [
   droopingSupply,
   leadLoss,
   shieldingLost,
+  coldSpray,
+  hotDip,
   stubbing,
   longArc,
   normalDrop,
   wrongPolarity,
+  wrongWire,
   longStickOut,
   feedTrouble,
   wrongSetting,

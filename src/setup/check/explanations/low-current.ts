@@ -10,7 +10,7 @@ import type { Context } from '../context.js';
 import { type ExplanationRule, lines } from './finding.js';
 
 /** Longer than this nobody welds with solid wire: another cause has to be found, mm (common practice, no source). */
-const LONGEST_MM = 36;
+export const LONGEST_MM = 36;
 
 /** How the measured current stands to what the feed should draw. */
 export interface CurrentShortfall {
@@ -124,7 +124,7 @@ export const wrongPolarity: ExplanationRule = {
     const far = short?.fitsNegative === true && (short.impliedMm ?? 99) > LONGEST_MM;
     if (!(stated && trouble) && !far && short?.fitsNegative !== true) return null;
     return {
-      weight: stated ? 0.88 : far ? 0.86 : 0.4,
+      weight: stated ? 0.88 : far ? (polarity === 'dcep' ? 0.5 : 0.86) : 0.4,
       what: message('wrong-polarity'),
       evidenceFor: lines(
         stated && message('polarity-stated', { polarity }),

@@ -1,5 +1,6 @@
 import { message } from '../../../messages/index.js';
-import { type ExplanationRule, lines } from './finding.js';
+import type { Context } from '../context.js';
+import { type ExplanationRule, type Finding, lines } from './finding.js';
 
 const PROGRAMME_CHECK = message('check-programme');
 
@@ -15,7 +16,7 @@ export const pulsedProgrammeRunning: ExplanationRule = {
     const rate = c.figure('pulseRateHz');
     const shown = c.seen.sourceProgramme === 'pulsed';
     return {
-      weight: shown ? 0.96 : 0.8,
+      weight: shown && !(c.seen.kind === 'sound' && dipsThere(c)) ? 0.96 : 0.8,
       what: message('pulsed-programme-running'),
       evidenceFor: lines(
         shown && message('programme-shown', { programme: 'pulsed' }),
@@ -53,7 +54,8 @@ export const pulsedProgrammeMissing: ExplanationRule = {
 /** The source controls each short itself, where another mode was meant. */
 export const controlledDipRunning: ExplanationRule = {
   id: 'controlled-dip-running',
-  judge: ({ c, wanted }) => {
+  judge: ({ c, wanted, seen }) => {
+    if (wanted === 'short-circuit' && seen === 'pulsed-spray' && dipsThere(c)) return evenDip(c);
     if (c.seen.sourceProgramme !== 'controlled-dip') return null;
     if (wanted === null || wanted === 'short-circuit') return null;
     return {
@@ -65,3 +67,20 @@ export const controlledDipRunning: ExplanationRule = {
     };
   },
 };
+
+/** Volts and amperes at which nothing but short-circuit is to be expected of a steady source. */
+const dipsThere = ({ expected }: Context): boolean => (expected.outcomes?.dip ?? 0) >= 0.6;
+
+/** A source that controls each short beats as evenly as pulses do. */
+function evenDip({ point }: Context): Finding {
+  return {
+    weight: 0.85,
+    what: message('even-dip-like-pulses'),
+    evidenceFor: lines(
+      point.voltageV !== null && message('point-voltage', { feederV: point.voltageV }),
+      point.currentA !== null && message('point-current', { currentA: point.currentA }),
+    ),
+    evidenceAgainst: [message('programme-not-told', { whose: 'recording' })],
+    check: message('check-programme'),
+  };
+}

@@ -1,5 +1,7 @@
 import { message } from '../../../messages/index.js';
-import { CABLE_DROP, permits } from '../../index.js';
+import { CABLE_DROP, middle } from '../../index.js';
+import { likelihoodsAt } from '../../process-map/likelihood.js';
+import { OUTCOME_OF_MODE } from '../../process-map/outcomes.js';
 import type { Context } from '../context.js';
 import { sayLoss } from '../losses.js';
 import { type ExplanationRule, lines } from './finding.js';
@@ -65,9 +67,12 @@ export const normalDrop: ExplanationRule = {
     const loss = c.losses.find((one) => one.from === 'set' && one.volts >= 1 && one.excessV === 0);
     const target = intended?.answer === 'disagrees' ? wanted : null;
     if (loss === undefined || !trouble || target === null || seen === null) return null;
-    const at = { min: loss.fromV, max: loss.fromV };
-    const dial = permits({ voltageV: at, currentA: c.judged.currentA }, c.bounds, c.setup.source);
-    if (dial[target] === 'no' || c.permittedAtPoint[target] !== 'no') return null;
+    const outcome = target === 'pulsed-spray' ? null : OUTCOME_OF_MODE[target];
+    const { currentA } = c.point;
+    const now = outcome === null ? undefined : c.expected.outcomes?.[outcome];
+    if (outcome === null || now === undefined || currentA === null) return null;
+    const dial = likelihoodsAt(c.bounds.map, loss.fromV, middle(currentA))[outcome];
+    if (dial < 0.5 || now > 0.3) return null;
     return {
       weight: 0.86,
       what: message('normal-drop', { wanted: target }),

@@ -22,7 +22,7 @@ function notForWanted({ c, intended, seen, wanted }: Diagnosis): Finding | null 
     evidenceAgainst: lines(
       !c.point.voltageMeasured && c.point.voltageV !== null && message('no-measured-backing'),
     ),
-    check: message('check-settings-for-wanted'),
+    check: message('check-volts-for-feed', { voltsGiven: c.point.voltageMeasured }),
   };
 }
 
