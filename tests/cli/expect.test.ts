@@ -72,9 +72,9 @@ describe('arc-transfer expect', () => {
     const at = ['--arc-volts', '24', '--measured-current', '160', '--travel-speed', '150mm/min'];
     const aws = await runCli(['expect', ...at, '--code', 'aws']);
     const en = await runCli(['expect', ...at, '--code', 'en']);
-    expect(aws.stdout).toMatch(/Heat input 1\.\d+–1\.\d+ kJ\/mm, without thermal efficiency/u);
+    expect(aws.stdout).toMatch(/Heat input: 1\.\d+–1\.\d+ kJ\/mm without thermal efficiency/u);
     expect(aws.stdout).not.toContain('EN 1011');
-    expect(en.stdout).toMatch(/Heat input 1\.\d+–1\.\d+ kJ\/mm, with thermal efficiency 0\.8/u);
+    expect(en.stdout).toMatch(/Heat input: 1\.\d+–1\.\d+ kJ\/mm with thermal efficiency 0\.8/u);
   });
 
   // A silicon-bronze wire data sheet: 0.045 in, 195–215 A, 26–28 V, 280–310 in/min.

@@ -46,8 +46,8 @@ describe('--language', () => {
       return run.stdout.split('\n')[0]!;
     };
     const [german, english] = [
-      'Was mit dieser Einstellung möglich ist',
-      'What these settings permit',
+      'Worauf das beruht',
+      'What it rests on',
     ];
     const all = (LC_ALL: string, LC_MESSAGES: string, LANG: string) => ({
       LC_ALL,
