@@ -45,10 +45,7 @@ describe('--language', () => {
       const run = await runCli(['expect', '--gas', 'CO2', ...more], { env });
       return run.stdout.split('\n')[0]!;
     };
-    const [german, english] = [
-      'Worauf das beruht',
-      'What it rests on',
-    ];
+    const [german, english] = ['Worauf das beruht', 'What it rests on'];
     const all = (LC_ALL: string, LC_MESSAGES: string, LANG: string) => ({
       LC_ALL,
       LC_MESSAGES,
