@@ -16,7 +16,7 @@ describe('units of a system', () => {
     ['travel', 304.8, '12 in/min', '305 mm/min'],
     ['diameter', 1.143, '0.045 in', '1.14 mm'],
     ['length', 15.875, '0.63 in', '16 mm'],
-    ['cable', 15.24, '50 ft', '15 m'],
+    ['cable', 15.24, '50 ft', '15.2 m'],
     ['deposition', 4.5359237, '10 lb/h', '4.5 kg/h'],
     ['energy', 1.229, '31 kJ/in', '1.23 kJ/mm'],
     ['temperature', 150, '302 °F', '150 °C'],
