@@ -26,7 +26,9 @@ export function wordsFor(words: Words, { units, terms, heat }: Reader): Words {
     mode: (mode) => names[mode],
     result: {
       ...result,
-      transfer: (mode) => (mode === 'mixed' ? result.transfer(mode) : capital(names[mode])),
+      // The letter stands beside the headline.
+      transfer: (mode) =>
+        mode === 'mixed' ? result.transfer(mode) : capital(names[mode].replace(/ \([^)]+\)$/u, '')),
     },
   };
 }
