@@ -1,7 +1,7 @@
 import type { Mode } from '../core/index.js';
 import { type Made, message } from '../messages/index.js';
 import { gasName } from './gas.js';
-import type { Advice } from './process-map/advice.js';
+import { type Advice, SUITS } from './process-map/advice.js';
 import type { HowTo } from './process-map/how-to.js';
 import type { PointJudgement } from './process-map/judgement.js';
 import { lossBetween } from './process-map/loss-chain.js';
@@ -68,6 +68,8 @@ export function sayAdvice(advice: Advice, setup: Setup): Made[] {
       return [message('no-settings-held', { wanted })];
     case 'stay': {
       const { likelihood, targetV } = advice;
+      // What was wanted was seen though the map would not have it: there is nothing to change, nor to praise.
+      if (likelihood < SUITS) return [];
       return [message('settings-suit', { wanted, inTen: inTen(likelihood), targetV })];
     }
     case 'look-first':

@@ -45,7 +45,7 @@ export type Advice =
   | { kind: 'unknown'; wanted: Mode };
 
 /** Likelihood from which settings are said to suit a mode; own choice. */
-const SUITS = 0.6;
+export const SUITS = 0.6;
 /** Below this what was seen contradicts the set-up; own choice. */
 const CONTRADICTS = 0.05;
 /** The question: a wanted mode, a point, and what was seen there if anything was. */
