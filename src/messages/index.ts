@@ -28,7 +28,6 @@ export { GERMAN } from './german/index.js';
 export { GERMAN_WORDS } from './german/words.js';
 export {
   type Catalogue,
-  inUnitsIn,
   type Language,
   language,
   retell,

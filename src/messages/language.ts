@@ -60,6 +60,3 @@ export function retell(
     return null;
   }
 }
-
-/** Quantities in the units of a language, outside any sentence. */
-export const inUnitsIn = ({ write }: Language): Writer['inUnits'] => write.inUnits;

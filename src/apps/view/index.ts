@@ -3,6 +3,7 @@ export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.
 export { jsonText } from './json.js';
 export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
 export { plain } from './plain.js';
+export { MAP_HUES } from './process-map/hues.js';
 export { type FeedScale, mapInLetters } from './process-map/terminal-map.js';
 export type { MapWords } from './process-map/words.js';
 export {

@@ -1,6 +1,6 @@
 import type { ProcessMap } from './boundary-lines.js';
 import { likelihoods, type MapPoint } from './likelihood.js';
-import { type Likelihoods, OUTCOMES, type Outcome, ranked } from './outcomes.js';
+import { type Likelihoods, type Outcome, ranked } from './outcomes.js';
 
 /** `permitted`: three of ten or more; `unlikely`: at least one of twenty; else `not-possible`. Own choice. */
 export type Chance = 'permitted' | 'unlikely' | 'not-possible';
@@ -92,10 +92,4 @@ function reaches(walk: readonly Step[], outcome: Outcome, point: MapPoint): numb
 function nextOutcome(walk: readonly Step[], first: Outcome): PointJudgement['next'] {
   const step = walk.find((one) => one.likeliest !== first);
   return step === undefined ? null : { outcome: step.likeliest, byV: step.byV };
-}
-
-/** The outcomes that make a zone: those at a quarter or more, coldest first; the likeliest alone where none is. */
-export function zoneOf(all: Likelihoods): Outcome[] {
-  const strong = OUTCOMES.filter((one) => all[one] >= MIXED);
-  return strong.length > 0 ? strong : [ranked(all)[0]!.outcome];
 }

@@ -1,6 +1,5 @@
 import type { Setup } from '../setup-schema.js';
 import type { Measured } from '../working-point.js';
-import { LOAD_LINE } from './boundary-rows.js';
 import { currentOfFeed, type FedWire } from './feed-current.js';
 import type { MapPoint } from './likelihood.js';
 import {
@@ -116,6 +115,3 @@ function feederVolts(
 function droopPerAmpere({ sourceSlopeVPer100A }: Circuit): number {
   return (sourceSlopeVPer100A ?? USUAL_DROOP.mean) / 100;
 }
-
-/** Volts of the guide line at a current. */
-export const guideV = (currentA: number): number => LOAD_LINE.volts + LOAD_LINE.slope * currentA;

@@ -1,7 +1,7 @@
 import type { processMaps } from '../../../setup/index.js';
 import type { MapWords } from '../../view/index.js';
+import { MAP_HUES } from '../../view/index.js';
 import { el, short, text } from '../charts/svg.js';
-import { MAP_HUES } from './svg-patterns.js';
 
 type MapPicture = processMaps.MapPicture;
 type Outcome = processMaps.Outcome;

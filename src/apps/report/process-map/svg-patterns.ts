@@ -1,18 +1,8 @@
 import type { processMaps } from '../../../setup/index.js';
+import { MAP_HUES } from '../../view/index.js';
 import { el } from '../charts/svg.js';
 
 type Outcome = processMaps.Outcome;
-
-/** Colour of each outcome; faults have the one without a mode. */
-export const MAP_HUES: Readonly<Record<Outcome, string>> = {
-  stubbing: 'none',
-  dip: 'short-circuit',
-  globular: 'globular',
-  'spray-with-shorts': 'spray',
-  spray: 'spray',
-  'long-arc': 'none',
-  'burn-back': 'none',
-};
 
 const ground = (opacity: number): string =>
   el('rect', { class: 'map-ground', width: 12, height: 12, 'fill-opacity': String(opacity) });

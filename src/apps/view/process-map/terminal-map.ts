@@ -1,5 +1,6 @@
 import { type processMaps, rangeText } from '../../../setup/index.js';
 import { type Look, wrap } from '../layout.js';
+import { MAP_HUES } from './hues.js';
 import type { MapWords } from './words.js';
 
 type MapPicture = processMaps.MapPicture;
@@ -14,15 +15,6 @@ const MARKS: Readonly<Record<Outcome, string>> = {
   spray: 'S',
   'long-arc': '^',
   'burn-back': '!',
-};
-const HUES: Readonly<Record<Outcome, string>> = {
-  stubbing: 'none',
-  dip: 'short-circuit',
-  globular: 'globular',
-  'spray-with-shorts': 'spray',
-  spray: 'spray',
-  'long-arc': 'none',
-  'burn-back': 'none',
 };
 
 /** How feeds are shown under the map. */
@@ -46,7 +38,7 @@ export function mapInLetters(
       const mark = MARKS[cell.outcome];
       const shown = cell.second === null ? mark : mark.toLowerCase();
       const [left, right] = bracketsAt(picture, row, column);
-      const body = look.paint.mode(HUES[cell.outcome], shown);
+      const body = look.paint.mode(MAP_HUES[cell.outcome], shown);
       return `${left}${body}${right}`;
     });
     return `  ${volts.toFixed(0).padStart(3)} ${cells.join('')}`.trimEnd();
