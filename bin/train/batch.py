@@ -3,6 +3,7 @@ import torch
 import torch.nn.functional as F
 
 import chain
+import render
 from features import RATE_HZ, features, frame_count
 from network import LEAST_WEIGHT, block_means, rows_of
 from sounds import LEAST_DISTANCE
@@ -45,7 +46,7 @@ def other_sounds(count, length, stores, shares, draw):
         pick = torch.randint(len(store.rows), (len(rows),), device=device)
         size = store.columns()['length'][pick]
         start = (torch.rand(len(rows), device=device) * size).long()
-        speed = torch.exp(torch.randn(len(rows), 1, device=device) * 0.15)
+        speed = torch.exp(torch.randn(len(rows), 1, device=device) * 0.2)
         y[rows] = gather(store, pick, start, length, speed, wrap=True)
     return y / chain.deviation(y, torch.ones_like(y))
 
@@ -59,7 +60,8 @@ def spans_mask(spans, start, length, speed, device):
 
 
 def arc_crops(store, count, length, plan, draw):
-    """Dry arcs, where they burn, and which rows of the table they are."""
+    """Dry arcs, where they burn, which rows of the table they are, and how far an ideal listener tells the events of
+    those that were rendered anew (-1 for the others) [B, 3]."""
     device = store.device
     table = store.columns()
     spans = table['spans']
@@ -85,7 +87,41 @@ def arc_crops(store, count, length, plan, draw):
     start = torch.where(fills, inside, over) * RATE_HZ
     dry = gather(store, pick, start, length, speed)
     active = spans_mask(spans[pick], start, length, speed, device)
-    return dry, active, pick
+    distances = torch.full((count, 3), -1.0, device=device)
+    anew = torch.nonzero((torch.rand(count, device=device) < plan['rendered']) & (active.sum(-1) > 1600))[:, 0]
+    if len(anew):
+        since = start[anew] / RATE_HZ
+        times, kinds, strengths = store.events_from(table['arc'][pick[anew]], since - 0.1, render.MOST_EVENTS)
+        times = (times - since[:, None]) / speed[anew]
+        kinds = torch.where(times < seconds, kinds, torch.full_like(kinds, -1))
+        dry[anew], distances[anew] = render.render(times, kinds, strengths, active[anew], chain.Draw(len(anew), device))
+    return dry, active, pick, distances
+
+
+def gate_like(count, length, plan, draw):
+    """A beginning, an end or both within the crop, or neither [B, length]."""
+    at = torch.arange(length, device=draw.device) / length
+    fills = draw.chance(plan['fills'])
+    lead = draw.uniform(-0.5, 0.6)
+    tail = lead + draw.uniform(0.3, 1.5)
+    ramp = draw.log_uniform(0.0005, 0.05) / (length / RATE_HZ)
+    gate = ((at - lead) / ramp).clamp(0, 1) * ((tail - at) / ramp).clamp(0, 1)
+    return fills + (1 - fills) * gate
+
+
+def point_crops(count, length, plan, device):
+    """Arcs that are nothing but rates: sound, where they burn, mode, distances, whether they touch."""
+    draw = chain.Draw(count, device)
+    times, kinds, strengths, mode = render.point_arcs(count, length, draw, device)
+    active = (gate_like(count, length, plan, draw) > 0.5).float()
+    empty = active.sum(-1) < 4800
+    active[empty] = 1.0
+    # Events happen only while the arc burns.
+    burns = torch.gather(active, 1, (times * RATE_HZ).long().clamp(0, length - 1)) > 0
+    kinds = torch.where(burns, kinds, torch.full_like(kinds, -1))
+    dry, distances = render.render(times, kinds, strengths, active, draw)
+    shorts = (kinds == render.CONTACT).sum(-1) / (active.sum(-1) / RATE_HZ).clamp_min(0.1)
+    return dry, active, mode, distances, shorts
 
 
 def other_crops(count, length, stores, shares, plan, draw):
@@ -95,14 +131,8 @@ def other_crops(count, length, stores, shares, plan, draw):
     both = torch.rand(count, 1, device=device) < 0.25
     second = other_sounds(count, length, stores, shares, draw)
     y = torch.where(both, y + second * draw.log_uniform(0.2, 2), y)
-    at = torch.arange(length, device=device) / length
-    fills = draw.chance(plan['fills'])
     # Like arcs: a beginning, an end or both within the crop.
-    lead = draw.uniform(-0.5, 0.6)
-    tail = lead + draw.uniform(0.3, 1.5)
-    ramp = draw.log_uniform(0.0005, 0.05) / (length / RATE_HZ)
-    gate = ((at - lead) / ramp).clamp(0, 1) * ((tail - at) / ramp).clamp(0, 1)
-    gate = fills + (1 - fills) * gate
+    gate = gate_like(count, length, plan, draw)
     # Some are nothing but noise, hum or a room.
     nothing = draw.chance(0.12)
     return y * gate * (1 - nothing), (gate > 0.5).float() * (1 - nothing)
@@ -127,14 +157,20 @@ class Crops:
 
     def draw(self, count, seconds, preset='train', arc_share=0.62):
         """A batch: x (features), burning and sure (rows), target, weight, audible (−1 where not asked), row of table."""
-        plan = {**chain.PLAN, **chain.PRESETS[preset]}
+        plan = {**chain.PLAN, **({} if preset == 'train' else chain.AS_DRAWN), **chain.PRESETS[preset]}
         length = int(seconds * RATE_HZ)
         arcs = round(count * arc_share)
+        points = round(arcs * plan['points'])
+        drawn = arcs - points
         draw = chain.Draw(count, self.device)
         stores, shares = [self.real, self.others], [0.55, 0.45]
         parts, actives, pick = [], [], None
-        if arcs:
-            dry, active, pick = arc_crops(self.arcs, arcs, length, plan, chain.Draw(arcs, self.device))
+        if drawn:
+            dry, active, pick, distances = arc_crops(self.arcs, drawn, length, plan, chain.Draw(drawn, self.device))
+            parts.append(dry)
+            actives.append(active)
+        if points:
+            dry, active, point_mode, point_distances, point_shorts = point_crops(points, length, plan, self.device)
             parts.append(dry)
             actives.append(active)
         if count > arcs:
@@ -157,25 +193,50 @@ class Crops:
         audible = torch.full((count,), -1.0, device=self.device)
         distance = torch.zeros(count, device=self.device)
         table_row = torch.full((count,), -1, dtype=torch.int64, device=self.device)
-        if arcs:
+        rendered = torch.zeros(count, dtype=torch.bool, device=self.device)
+        # Noise brings the events down in medians of everything else.
+        quiet = 1 / (1 + ratio)
+        if drawn:
             table = self.arcs.columns()
-            target[:arcs] = table['target'][pick]
-            weight[:arcs] = table['weight'][pick]
-            # Noise brings the events down in medians of everything else; fewer events are fewer chances.
+            target[:drawn] = table['target'][pick]
+            weight[:drawn] = table['weight'][pick]
+            # Fewer events are fewer chances.
             spans = table['spans'][pick]
             burnt = (spans[:, :, 1] - spans[:, :, 0]).sum(1).clamp_min(0.3)
-            part = (burning[:arcs].sum(1) * 256 / RATE_HZ / burnt).clamp(0.01, 1)
-            distance[:arcs] = table['audible'][pick] / (1 + ratio[:arcs]) * part.sqrt()
-            audible[:arcs] = torch.where(table['audible_known'][pick] > 0, (distance[:arcs] > LEAST_DISTANCE).float(), -1.0)
-            table_row[:arcs] = pick
+            part = (burning[:drawn].sum(1) * 256 / RATE_HZ / burnt).clamp(0.01, 1)
+            anew = distances[:, 0] >= 0
+            told = told_by(distances, table['shorts'][pick], target[:drawn].argmax(1))
+            distance[:drawn] = torch.where(anew, told, table['audible'][pick] * part.sqrt()) * quiet[:drawn]
+            asked = (table['audible_known'][pick] > 0)
+            audible[:drawn] = torch.where(asked, (distance[:drawn] > LEAST_DISTANCE).float(), -1.0)
+            # Where nothing at all can be told, little is to be learnt of the mode.
+            deaf = anew & (distances.amax(1) * quiet[:drawn] < LEAST_DISTANCE)
+            weight[:drawn] = weight[:drawn] * torch.where(deaf & ~asked, 0.2, 1.0)
+            table_row[:drawn] = pick
+            rendered[:drawn] = anew
+        if points:
+            target[drawn:arcs] = F.one_hot(point_mode, 4).float()
+            told = told_by(point_distances, point_shorts, point_mode)
+            distance[drawn:arcs] = told * quiet[drawn:arcs]
+            asked = (point_mode == 1) | (point_mode == 2)
+            audible[drawn:arcs] = torch.where(asked, (distance[drawn:arcs] > LEAST_DISTANCE).float(), -1.0)
+            deaf = point_distances.amax(1) * quiet[drawn:arcs] < LEAST_DISTANCE
+            weight[drawn:arcs] = torch.where(deaf & ~asked, 0.2, 1.0)
+        if arcs:
             if self.by_ear:
                 # Where nobody could tell the size of the drops, neither of the two is the truth.
                 either = (audible[:arcs] == 0).float()[:, None]
                 both = target[:arcs, 1:3].mean(1, keepdim=True).expand(-1, 2)
                 target[:arcs, 1:3] = either * both + (1 - either) * target[:arcs, 1:3]
         out.update(target=target, weight=weight * enough, arc_known=torch.where(is_arc > 0, enough, 1 - is_arc),
-                   audible=torch.where(enough > 0, audible, -1.0), row=table_row, distance=distance)
+                   audible=torch.where(enough > 0, audible, -1.0), row=table_row, distance=distance, rendered=rendered)
         return out
+
+
+def told_by(distances, shorts, mode):
+    """How far the ideal listener tells the drops; a globular arc that touches is told by its touches as well."""
+    drops, touches = distances[:, 0], distances[:, 1]
+    return torch.where((mode == 1) & (shorts >= 1), torch.maximum(drops, touches), drops)
 
 
 def stretch_weights(burning, frames, is_arc):

@@ -27,6 +27,43 @@ class Store:
         self.used = 0
         self.rows = []
         self.table = None
+        # Events of all arcs, one arc after the other: key (1000 s an arc, and the time), kind, strength.
+        self.keys = torch.zeros(0, dtype=torch.float64, device=device)
+        self.events = torch.zeros(0, 2, device=device)
+        self.waiting = []
+        self.arcs = 0
+
+    def add_events(self, events):
+        """Takes the events of one arc (n x 4, see `events.npy`); returns the number of the arc."""
+        arc = self.arcs
+        self.arcs += 1
+        order = np.argsort(events[:, 1], kind='stable')
+        self.waiting.append((1000.0 * arc + events[order, 1].astype(np.float64), events[order][:, [0, 3]]))
+        return arc
+
+    def take_events(self):
+        """Brings what `add_events` took to the device."""
+        if not self.waiting:
+            return
+        keys = torch.from_numpy(np.concatenate([k for k, _ in self.waiting])).to(self.device)
+        rows = torch.from_numpy(np.concatenate([e for _, e in self.waiting]).astype(np.float32)).to(self.device)
+        self.keys = torch.cat([self.keys, keys])
+        self.events = torch.cat([self.events, rows])
+        self.waiting = []
+
+    def events_from(self, arcs, since, most):
+        """Up to `most` events of each arc that come after `since` (s) [B]: times, kinds (-1 for none), strengths."""
+        self.take_events()
+        first = torch.searchsorted(self.keys, 1000.0 * arcs.double() + since.double())
+        at = first[:, None] + torch.arange(most, device=self.device)
+        inside = at < len(self.keys)
+        at = at.clamp_max(len(self.keys) - 1)
+        times = self.keys[at] - 1000.0 * arcs.double()[:, None]
+        inside &= times < 900
+        times = torch.where(inside, times, torch.full_like(times, -1.0))
+        rows = self.events[at]
+        kinds = torch.where(inside, rows[..., 0].long(), torch.full_like(at, -1))
+        return times.float(), kinds, rows[..., 1]
 
     def add(self, sound, facts):
         piece = torch.from_numpy(np.ascontiguousarray(sound, dtype=np.float16))
@@ -54,7 +91,7 @@ class Store:
                 'length': torch.tensor([r['length'] for r in self.rows], dtype=torch.int64, device=dev),
             }
             if self.rows and 'spans' in self.rows[0]:
-                for name in ('spans', 'target', 'weight', 'audible', 'audible_known', 'elec', 'acoustic'):
+                for name in ('spans', 'target', 'weight', 'audible', 'audible_known', 'elec', 'acoustic', 'arc', 'shorts'):
                     self.table[name] = torch.tensor(np.array([r[name] for r in self.rows]), device=dev)
         return self.table
 
@@ -92,14 +129,19 @@ class Sets:
 
     def read_arcs(self, shard):
         sound = torch.from_numpy(np.load(shard / 'sound.npy'))
+        events = np.load(shard / 'events.npy')
         into = {id(self.arcs): [], id(self.kept): []}
-        for line in (shard / 'truth.jsonl').open():
+        lean = shard / 'lean.jsonl'
+        for line in (lean if lean.exists() else shard / 'truth.jsonl').open():
             arc = json.loads(line)
             facts = arc_facts(arc)
             if facts is None:
                 continue
             facts['elec'] = self.number('elec', arc['family'])
             store = self.kept if arc['index'] // ROUND % KEPT_OUT == 0 else self.arcs
+            rows = arc['events']['rows']
+            facts['arc'] = store.add_events(events[rows['offset']:rows['offset'] + rows['length']])
+            facts['shorts'] = np.float32(arc['events']['shortsPerS'])
             for one in arc['sounds']:
                 into[id(store)].append({**facts, **audible_facts(arc, one),
                                         'acoustic': self.number('acoustic', one['family']),

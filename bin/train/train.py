@@ -142,13 +142,14 @@ def beliefs(teachers, batch, half):
 
 
 def fold_keeps(batch, table, fold, folds):
-    """1 for crops that a fold may learn from: other families of arcs and of their sounds."""
+    """1 for crops that a fold may learn from: other families of arcs and of their sounds (a sound that was
+    rendered anew belongs to none)."""
     keep = torch.ones_like(batch['arc'])
     row = batch['row']
     known = row >= 0
     elec = table['elec'][row.clamp_min(0)] % folds == fold
     acoustic = table['acoustic'][row.clamp_min(0)] % folds == fold
-    keep[known & (elec | acoustic)] = 0
+    keep[known & (elec | (acoustic & ~batch['rendered']))] = 0
     return keep
 
 
