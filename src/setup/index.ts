@@ -44,6 +44,7 @@ export {
   sharesOf,
   type WorkingPoint,
 } from './permits.js';
+export * from './positions.js';
 export { CABLE_DROP } from './process-map/cable-table.js';
 export * as processMaps from './process-map/index.js';
 export * from './qualification.js';
