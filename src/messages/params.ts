@@ -11,6 +11,7 @@ import type { LogParams } from './rooms/logs.js';
 import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
+import type { RecordParams } from './rooms/record.js';
 import type { RecordingParams } from './rooms/recording.js';
 import type { ExpectedParams, RefusalParams, RemedyParams } from './rooms/refusals.js';
 import type { SetupParams } from './rooms/setup.js';
@@ -35,6 +36,7 @@ export interface MessageParams
     KnowledgeParams,
     ExpectParams,
     CheckParams,
+    RecordParams,
     ExplanationParams,
     EvidenceParams,
     NextParams,

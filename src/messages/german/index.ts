@@ -13,6 +13,7 @@ import { NEXT } from './next.js';
 import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
 import { QUALITY } from './quality.js';
+import { RECORD } from './record.js';
 import { RECORDING } from './recording.js';
 import { EXPECTED, REFUSALS, REMEDIES } from './refusals.js';
 import { SETUP } from './setup.js';
@@ -41,6 +42,7 @@ export const GERMAN: Language = language(GERMAN_WORDS, {
   ...KNOWLEDGE,
   ...EXPECT,
   ...CHECKS,
+  ...RECORD,
   ...EXPLANATIONS,
   ...EVIDENCE,
   ...NEXT,
