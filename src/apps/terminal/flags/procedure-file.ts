@@ -1,0 +1,33 @@
+import { readFile } from 'node:fs/promises';
+import { ArcError, isArcError } from '../../../core/index.js';
+import type { Procedure } from '../../../procedure/index.js';
+
+/** The procedure of `--procedure`, or undefined. @throws ArcError that names the file */
+export async function readProcedureFile(
+  options: Readonly<Record<string, unknown>>,
+): Promise<Procedure | undefined> {
+  const path = options['procedure'];
+  if (typeof path !== 'string') return undefined;
+  const { readProcedure } = await import('../../../procedure/index.js');
+  const parsed = await parsedFile(path);
+  try {
+    return readProcedure(parsed);
+  } catch (error) {
+    if (isArcError(error)) error.message = `${path}: ${error.message}`;
+    throw error;
+  }
+}
+
+async function parsedFile(path: string): Promise<unknown> {
+  try {
+    return JSON.parse(await readFile(path, 'utf8'));
+  } catch (cause) {
+    throw new ArcError({
+      code: 'bad-procedure',
+      what: `The procedure ${path} cannot be read: ${cause instanceof Error ? cause.message : String(cause)}.`,
+      expected: 'a JSON document as arc-transfer help procedure shows it',
+      todo: 'Correct the file or its path.',
+      cause,
+    });
+  }
+}
