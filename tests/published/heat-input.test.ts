@@ -5,7 +5,6 @@ import {
   heatInput,
   powerPerSpeed,
   THERMAL_EFFICIENCY,
-  tracePower,
 } from '../../src/setup/index.js';
 
 describe('heat input', () => {

@@ -1,6 +1,8 @@
 import type { Command } from 'commander';
 import { ArcError } from '../../../core/index.js';
 import type { Procedure } from '../../../procedure/index.js';
+import type { Words } from '../../view/index.js';
+import { readWords } from '../flags/language-flag.js';
 import { readProcedureFile } from '../flags/procedure-file.js';
 import { idPattern, type ReadName } from './id-pattern.js';
 import { idsTable } from './ids-table.js';
@@ -29,6 +31,8 @@ export function addRecordFlags(command: Command): Command {
 export interface RecordOptions {
   folder: string;
   procedure: Procedure;
+  /** Language, units and terms of the sheets. */
+  words: Words;
   /** Given for every run. */
   ids: Record<string, string>;
   /** The table before the names: what it says wins. */
@@ -51,7 +55,7 @@ export async function readRecordOptions(options: Options): Promise<RecordOptions
   const readers: RecordOptions['readers'] = [];
   if (typeof table === 'string') readers.push({ from: 'table', read: await idsTable(table) });
   if (typeof pattern === 'string') readers.push({ from: 'name', read: idPattern(pattern) });
-  return { folder, procedure, ids, readers };
+  return { folder, procedure, words: readWords(options), ids, readers };
 }
 
 function readIds(given: unknown): Record<string, string> {

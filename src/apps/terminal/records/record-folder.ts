@@ -11,7 +11,6 @@ import {
   recordIndex,
   recordPage,
 } from '../../record/index.js';
-import type { Words } from '../../view/index.js';
 import type { RawSetup } from '../flags/setup-flags.js';
 import { makeFolder, type OutputRules, writeFileBy } from '../sink.js';
 import { fileExists } from '../write-errors.js';
@@ -30,25 +29,21 @@ export interface FolderRules extends OutputRules {
 export class RecordFolder {
   readonly #options: RecordOptions;
   readonly #rules: FolderRules;
-  readonly #words: Words;
   #entries: RecordEntry[] = [];
   #rows: string[] = [];
+  /** Number of the last record; the next has a higher one. */
+  #last = 0;
   /** Runs whose name did not fit the pattern, or that the table lacks. */
   readonly unnamed: string[] = [];
 
-  private constructor(options: RecordOptions, words: Words, rules: FolderRules) {
+  private constructor(options: RecordOptions, rules: FolderRules) {
     this.#options = options;
-    this.#words = words;
     this.#rules = rules;
   }
 
   /** Makes the folder. @throws ArcError `file-exists` where it holds records and nothing says that it may be changed */
-  static async open(
-    options: RecordOptions,
-    words: Words,
-    rules: FolderRules,
-  ): Promise<RecordFolder> {
-    const folder = new RecordFolder(options, words, rules);
+  static async open(options: RecordOptions, rules: FolderRules): Promise<RecordFolder> {
+    const folder = new RecordFolder(options, rules);
     const table = join(options.folder, TABLE);
     const there = (await stat(table).catch(() => undefined)) !== undefined;
     if (there && !rules.overwrite && !rules.goOn) throw fileExists(table);
@@ -57,14 +52,19 @@ export class RecordFolder {
     return folder;
   }
 
-  get count(): number {
-    return this.#entries.length;
+  /** What was written, and which runs no identifiers were found for. */
+  get summary(): string {
+    const { folder } = this.#options;
+    const lost = this.unnamed.length;
+    const wrote = `${join(folder, INDEX)}: ${this.#entries.length} records`;
+    if (lost === 0) return wrote;
+    return `${wrote}; no identifiers were found for ${lost} of them (${this.unnamed[0]} first)`;
   }
 
   /** Makes and writes the record of a run. `stated` is what was stated of it, without what the procedure says. */
-  async add(result: Result, stated: RawSetup, more: { name?: string } = {}): Promise<WeldRecord> {
+  async add(result: Result, stated: RawSetup): Promise<WeldRecord> {
     const { fillSetup } = await import('../../../procedure/index.js');
-    const { procedure, folder } = this.#options;
+    const { procedure, folder, words } = this.#options;
     const record = makeRecord({
       result,
       procedure,
@@ -72,10 +72,11 @@ export class RecordFolder {
       setup: parseSetup(fillSetup(procedure, stated)),
       ...(await this.#named(result)),
     });
-    const name = more.name ?? recordName(this.#entries.length, result.source.path);
-    const rules = { ...this.#rules, overwrite: this.#rules.overwrite || this.#rules.goOn === true };
+    this.#last += 1;
+    const name = recordName(this.#last, result.source.path);
+    const rules = this.#rules;
     await writeFileBy(join(folder, `${name}.json`), jsonOf(record), rules);
-    await writeFileBy(join(folder, `${name}.html`), recordPage(record, this.#words), rules);
+    await writeFileBy(join(folder, `${name}.html`), recordPage(record, words), rules);
     this.#entries.push(recordEntry(record, `${encodeURIComponent(name)}.html`));
     this.#rows.push(recordCsvRow(record));
     return record;
@@ -83,10 +84,10 @@ export class RecordFolder {
 
   /** Writes the table and the index. */
   async close(): Promise<void> {
-    const { folder, procedure } = this.#options;
+    const { folder, procedure, words } = this.#options;
     const rules = { ...this.#rules, overwrite: true };
     await writeFileBy(join(folder, TABLE), recordCsvHeader() + this.#rows.join(''), rules);
-    const index = recordIndex(this.#entries, procedure.name, this.#words);
+    const index = recordIndex(this.#entries, procedure.name, words);
     await writeFileBy(join(folder, INDEX), index, rules);
   }
 
@@ -115,6 +116,7 @@ export class RecordFolder {
     const { recordSchema } = await import('../../../record/index.js');
     const names = (await readdir(folder)).filter((one) => extname(one) === '.json').sort();
     for (const name of names) {
+      this.#last = Math.max(this.#last, Number(/^\d+/u.exec(name)?.[0] ?? 0));
       const text = await readFile(join(folder, name), 'utf8');
       const { success, data } = recordSchema.safeParse(JSON.parse(text));
       if (!success) continue;
@@ -133,11 +135,11 @@ async function writtenAt(path: string): Promise<WeldRecord['weldedAt']> {
   return { time: `${stats.mtime.toISOString().slice(0, 19)}Z`, from: 'file' };
 }
 
-/** `03-weld`: the number keeps equal names apart, and only plain characters of the name stay. */
-function recordName(index: number, path: string): string {
+/** `003-weld`: the number keeps equal names apart, and only plain characters of the name stay. */
+function recordName(number: number, path: string): string {
   const plain = basename(path, extname(path))
     .replaceAll(/[^A-Za-z0-9._-]+/g, '-')
     .replace(/^[.-]+/, '')
     .slice(0, 60);
-  return `${String(index + 1).padStart(3, '0')}-${plain || 'run'}`;
+  return `${String(number).padStart(3, '0')}-${plain || 'run'}`;
 }
