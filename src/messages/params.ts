@@ -8,6 +8,7 @@ import type { ExplanationParams } from './rooms/explanations.js';
 import type { KnowledgeParams } from './rooms/knowledge.js';
 import type { DoubtParams, LiveParams } from './rooms/live.js';
 import type { LogParams } from './rooms/logs.js';
+import type { ModeUseParams } from './rooms/mode-use.js';
 import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
@@ -37,6 +38,7 @@ export interface MessageParams
     ExpectParams,
     CheckParams,
     RecordParams,
+    ModeUseParams,
     ExplanationParams,
     EvidenceParams,
     NextParams,

@@ -35,6 +35,7 @@ export {
   SPEED_ROW_1_2_MM,
 } from './melting-rows.js';
 export { type ModeMap, modeMap } from './mode-map.js';
+export { sayModeUse, warnOfPosition } from './mode-use.js';
 export {
   type ModeShares,
   type Permit,

@@ -1,4 +1,4 @@
-import type { UnitQuantity } from '../../core/index.js';
+import { inSystem, type UnitQuantity, unitOf } from '../../core/index.js';
 import type { LimitRow, WeldRecord } from '../../record/index.js';
 import type { Words } from '../view/index.js';
 import type { RecordWords } from './words/index.js';
@@ -24,7 +24,15 @@ export function figureText(
   if (limit === 'volts') return `${write.span(ends, 1)} V`;
   if (limit === 'amperes') return `${write.span(ends, 0)} A`;
   const quantity = SHOWN_AS[limit];
-  return quantity ? write.inUnits(value, quantity) : write.span(ends, 2);
+  return quantity ? inUnits(ends, quantity, words) : write.span(ends, 2);
+}
+
+/** With a digit more than elsewhere in metric units, so that a limit and what is just outside it differ. */
+function inUnits(ends: { min: number; max: number }, quantity: UnitQuantity, words: Words): string {
+  const { unit, digits } = unitOf(quantity, words.units);
+  const [min, max] = [ends.min, ends.max].map((one) => inSystem(one, quantity, words.units));
+  const more = words.units === 'metric' && quantity !== 'travel' ? 1 : 0;
+  return `${words.sentences.write.span({ min: min!, max: max! }, digits + more)} ${unit}`;
 }
 
 /** What is allowed: "26–30 V", "at least 90 %", or a word. */

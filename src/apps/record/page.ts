@@ -98,20 +98,21 @@ function recording({ run }: WeldRecord, { numbers }: Words, own: RecordWords): s
 function limitTable({ limits }: WeldRecord, words: Words, own: RecordWords): string {
   const { limit, allowed, found, spread, known, outcome } = own.heads;
   const heads = [limit, allowed, found, spread, known, outcome];
-  return `<table><thead><tr>${heads.map((one) => `<th scope="col">${html(one)}</th>`).join('')}</tr></thead><tbody>${limits.map((one) => limitRow(one, words, own)).join('')}</tbody></table>`;
+  return `<table><thead><tr>${heads.map((one) => `<th scope="col">${html(one)}</th>`).join('')}</tr></thead><tbody>${limits.map((one) => limitRow(one, words, own)).join('')}</tbody></table><p class="remarks">${html(own.spreadNote)}</p>`;
 }
 
 function limitRow(row: LimitRow, words: Words, own: RecordWords): string {
   const mark = { inside: 'inside', outside: 'outside', 'cannot-judge': 'open' }[row.outcome];
-  const cells = [
-    allowedText(row, words, own),
-    foundText(row, words, own),
-    row.spread ? figureText(row.limit, row.spread, words) : '–',
-    knownText(row, own),
-  ].map((one) => `<td>${html(one)}</td>`);
   const why = row.why === null ? '' : sentence(row.why, row.whyMessage, words);
-  const first = `<tr${why === '' ? '' : ' class="told"'}><th scope="row">${html(own.limits[row.limit])}</th>${cells.join('')}<td class="mark ${mark}">${html(own.judged[row.outcome])}</td></tr>`;
-  return why === '' ? first : `${first}<tr><td class="why" colspan="6">${why}</td></tr>`;
+  const cell = (text: string): string => `<td>${html(text)}</td>`;
+  const spread = row.spread ? figureText(row.limit, row.spread, words) : '–';
+  const found =
+    row.figure === null
+      ? `<td class="why" colspan="3">${why}</td>`
+      : [foundText(row, words, own), spread, knownText(row, own)].map(cell).join('');
+  const told = why !== '' && row.figure !== null;
+  const first = `<tr${told ? ' class="told"' : ''}><th scope="row">${html(own.limits[row.limit])}</th>${cell(allowedText(row, words, own))}${found}<td class="mark ${mark}">${html(own.judged[row.outcome])}</td></tr>`;
+  return told ? `${first}<tr class="more"><td class="why" colspan="6">${why}</td></tr>` : first;
 }
 
 function modePart(record: WeldRecord, words: Words, own: RecordWords): string {

@@ -9,6 +9,7 @@ import { EXPLANATIONS } from './explanations.js';
 import { KNOWLEDGE } from './knowledge.js';
 import { DOUBTS, LIVE } from './live.js';
 import { LOGS } from './logs.js';
+import { MODE_USE } from './mode-use.js';
 import { NEXT } from './next.js';
 import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
@@ -43,6 +44,7 @@ export const GERMAN: Language = language(GERMAN_WORDS, {
   ...EXPECT,
   ...CHECKS,
   ...RECORD,
+  ...MODE_USE,
   ...EXPLANATIONS,
   ...EVIDENCE,
   ...NEXT,

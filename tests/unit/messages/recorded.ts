@@ -1,7 +1,42 @@
+import type { ModeUseParams } from '../../../src/messages/rooms/mode-use.js';
 import type { RecordParams } from '../../../src/messages/rooms/record.js';
 
-/** As in `written.ts`, for what a record of a weld says. */
-export const RECORDED: { [C in keyof RecordParams]: (readonly [RecordParams[C], string])[] } = {
+type Said = RecordParams & ModeUseParams;
+
+/** As in `written.ts`, for what a record of a weld says, and where a mode may be used. */
+export const RECORDED: { [C in keyof Said]: (readonly [Said[C], string])[] } = {
+  'mode-positions': [
+    [
+      { mode: 'spray', aluminium: false },
+      'Position of spray: on steel and stainless flat and horizontal (a teaching page on the modes of GMAW).',
+    ],
+    [
+      { mode: 'spray', aluminium: true },
+      'Position of spray: on aluminium all positions (common practice, no source).',
+    ],
+    [
+      { mode: 'globular', aluminium: false },
+      'Position of globular: flat and horizontal (common practice, no source).',
+    ],
+  ],
+  'mode-good-for': [
+    [
+      { mode: 'pulsed-spray' },
+      'pulsed-spray is good for: thin and thick alike, with little spatter (a teaching page on the modes of GMAW).',
+    ],
+  ],
+  'mode-bad-for': [
+    [
+      { mode: 'short-circuit' },
+      'short-circuit is bad for: thick plate: lack of fusion (common practice, no source).',
+    ],
+  ],
+  'spray-out-of-position': [
+    [
+      { position: 'vertical-up' },
+      'Conventional spray on steel or stainless in this position (vertical up): its high heat input keeps it to flat and horizontal welding (a teaching page on the modes of GMAW). Pulsed spray or short-circuit is taught there; the qualified procedure decides.',
+    ],
+  ],
   'record-no-weld': [[{}, 'The recording shows no arc that could be judged.']],
   'record-mode-not-named': [
     [{}, 'No mode is named for this run, so none is held against the procedure.'],

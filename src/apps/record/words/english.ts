@@ -34,6 +34,8 @@ export const ENGLISH_RECORD: RecordWords = {
     known: 'How it is known',
     outcome: 'Outcome',
   },
+  spreadNote:
+    'Found: mean of the steady part of the arc. Spread: of the voltage where 90 % of the samples lay, of the current one standard deviation to either side.',
   basis: { measured: 'measured', read: 'read from a meter', stated: 'stated, not measured' },
   places: { source: 'at the source', feeder: 'at the feeder', arc: 'beside the arc' },
   figureWords: {},

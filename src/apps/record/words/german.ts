@@ -38,6 +38,8 @@ export const GERMAN_RECORD: RecordWords = {
     known: 'Woher bekannt',
     outcome: 'Ergebnis',
   },
+  spreadNote:
+    'Gefunden: Mittel des eingeschwungenen Teils. Streuung: bei der Spannung, wo 90 % der Werte lagen, beim Strom eine Standardabweichung nach jeder Seite.',
   basis: {
     measured: 'gemessen',
     read: 'vom Messgerät abgelesen',

@@ -16,6 +16,7 @@ export interface RecordWords {
     known: string;
     outcome: string;
   };
+  spreadNote: string;
   basis: Readonly<Record<NonNullable<LimitRow['basis']>, string>>;
   places: Readonly<Record<'source' | 'feeder' | 'arc', string>>;
   /** Words that figures may be: polarities, programmes, materials, positions. */
