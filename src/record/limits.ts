@@ -207,6 +207,10 @@ function fixedRows(procedure: Procedure, result: Result, setup: Setup): LimitRow
 function programmeRow(allowed: 'steady' | 'pulsed', { sourceProgramme: seen }: Result): LimitRow {
   if (seen === 'unknown')
     return row('source', allowed, { why: message('record-programme-not-seen') });
+  if (seen === 'controlled-dip') {
+    const why = message('record-programme-neither');
+    return row('source', allowed, { figure: seen, basis: 'measured', why });
+  }
   const outcome = seen === allowed ? 'inside' : 'outside';
   return row('source', allowed, { outcome, figure: seen, basis: 'measured' });
 }

@@ -38,6 +38,8 @@ export const RECORD: CatalogueOf<RecordParams> = {
   'record-not-stated': ({ what }) =>
     `The ${NAMES[what]} cannot be seen in a recording and was not stated.`,
   'record-programme-not-seen': () => 'The recording does not show which programme the source ran.',
+  'record-programme-neither': () =>
+    'The recording looks like a dip that the source controls, which is neither steady nor pulsed.',
   'record-needs-travel': () =>
     'Energy per length needs the travel speed or the length of the bead; neither was stated.',
   'record-needs-power': () =>

@@ -40,6 +40,8 @@ export const RECORD: CatalogueOf<RecordParams> = {
     `${NAMES[what]}: in einer Aufnahme nicht zu sehen und nicht angegeben.`,
   'record-programme-not-seen': () =>
     'Die Aufnahme zeigt nicht, mit welchem Programm die Stromquelle lief.',
+  'record-programme-neither': () =>
+    'Die Aufnahme sieht nach einem vom Gerät geregelten Kurzlichtbogen aus; der ist weder ungepulst noch gepulst.',
   'record-needs-travel': () =>
     'Die Energie je Länge braucht Schweißgeschwindigkeit oder Raupenlänge; beide sind nicht angegeben.',
   'record-needs-power': () =>

@@ -35,6 +35,8 @@ export interface RecordParams {
   'record-other-place': { place: Place; at: Place };
   'record-not-stated': { what: LimitedQuantity | FixedQuantity };
   'record-programme-not-seen': Nothing;
+  /** A dip that the source controls, where the procedure knows steady and pulsed. */
+  'record-programme-neither': Nothing;
   'record-needs-travel': Nothing;
   'record-needs-power': Nothing;
   'record-needs-feed': Nothing;

@@ -77,6 +77,12 @@ export const RECORDED: { [C in keyof Said]: (readonly [Said[C], string])[] } = {
   'record-programme-not-seen': [
     [{}, 'The recording does not show which programme the source ran.'],
   ],
+  'record-programme-neither': [
+    [
+      {},
+      'The recording looks like a dip that the source controls, which is neither steady nor pulsed.',
+    ],
+  ],
   'record-needs-travel': [
     [{}, 'Energy per length needs the travel speed or the length of the bead; neither was stated.'],
   ],
