@@ -26,7 +26,7 @@ export function recordEntry(record: WeldRecord, href: string): RecordEntry {
 /** All records of a folder in one table, those outside marked. */
 export function recordIndex(
   entries: readonly RecordEntry[],
-  procedure: string,
+  procedure: { name: string; note: string | null },
   words: Words = ENGLISH,
 ): string {
   const own = recordWords(words.lang);
@@ -44,11 +44,11 @@ export function recordIndex(
     null,
     words,
   );
-  const body = `<main class="wide"><div class="head"><div><h1>${html(own.index.title)}</h1><p>${html(own.facts.procedure)} ${html(procedure)} · ${html(own.index.count(entries.length))}</p></div></div>
+  const body = `<main class="wide"><div class="head"><div><h1>${html(own.index.title)}</h1><p>${html(own.facts.procedure)} ${html(procedure.name)} · ${html(own.index.count(entries.length))}</p>${procedure.note === null ? '' : `<p>${html(procedure.note)}</p>`}</div></div>
 <p class="statement">${html(statement.text)}</p>
 <dl>${counts.join('')}</dl>
 <table aria-label="${html(own.index.table)}"><thead><tr>${names.map((one) => `<th scope="col">${html(one)}</th>`).join('')}</tr></thead><tbody>${entries.map((one) => entryRow(one, words, own)).join('')}</tbody></table></main>`;
-  return htmlDocument(`${own.index.title}: ${procedure}`, body, '', words.lang, RECORD_STYLE);
+  return htmlDocument(`${own.index.title}: ${procedure.name}`, body, '', words.lang, RECORD_STYLE);
 }
 
 function entryRow(entry: RecordEntry, words: Words, own: RecordWords): string {

@@ -25,6 +25,8 @@ th,td{border-bottom:1px solid var(--line);padding:2px 8px 2px 0;text-align:left;
 td.why{color:var(--soft);font-size:.9em}
 tr.more td.why{padding-left:14px}
 tr.told td,tr.told th{border-bottom:0}
+.wide th,.wide td{white-space:nowrap}
+.wide td:last-child{white-space:normal}
 td.mark{white-space:nowrap;font-weight:700;border-color:var(--line)}
 tr.told td.mark{border-bottom:0}
 .n{text-align:right}

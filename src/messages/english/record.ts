@@ -53,7 +53,7 @@ export const RECORD: CatalogueOf<RecordParams> = {
       : `The mean of the instantaneous power lies ${size} above mean volts times mean amperes: current and volts rise together, as in pulses, and two averaging meters miss that.`;
   },
   'record-power-same': () =>
-    'The mean of the instantaneous power and mean volts times mean amperes differ by less than 1 %: volts and amperes hardly swing.',
+    'The mean of the instantaneous power and mean volts times mean amperes differ by less than 1 % in this run.',
   'record-by-means': () =>
     'Worked out from mean volts times mean amperes of meters, for want of a trace of both. With a waveform-controlled source this may be off by up to 30 % either way (Sperko 2010).',
   'record-steady-part': () =>

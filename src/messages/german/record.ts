@@ -55,7 +55,7 @@ export const RECORD: CatalogueOf<RecordParams> = {
       : `Das Mittel der Momentanleistung liegt ${size} über mittlerer Spannung mal mittlerem Strom: Strom und Spannung steigen gemeinsam, wie im Impuls; zwei mittelnde Messgeräte zeigen das nicht.`;
   },
   'record-power-same': () =>
-    'Das Mittel der Momentanleistung und mittlere Spannung mal mittlerer Strom weichen um weniger als 1 % voneinander ab: Spannung und Strom schwanken kaum.',
+    'Das Mittel der Momentanleistung und mittlere Spannung mal mittlerer Strom weichen bei dieser Schweißung um weniger als 1 % voneinander ab.',
   'record-by-means': () =>
     'Aus mittlerer Spannung mal mittlerem Strom von Messgeräten berechnet, da keine Aufzeichnung von beiden vorliegt. Bei Stromquellen mit geregeltem Stromverlauf kann das um bis zu 30 % nach oben oder unten danebenliegen (Sperko 2010).',
   'record-steady-part': () =>

@@ -108,7 +108,7 @@ export const RECORDED: { [C in keyof Said]: (readonly [Said[C], string])[] } = {
   'record-power-same': [
     [
       {},
-      'The mean of the instantaneous power and mean volts times mean amperes differ by less than 1 %: volts and amperes hardly swing.',
+      'The mean of the instantaneous power and mean volts times mean amperes differ by less than 1 % in this run.',
     ],
   ],
   'record-by-means': [

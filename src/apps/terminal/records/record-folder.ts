@@ -87,7 +87,7 @@ export class RecordFolder {
     const { folder, procedure, words } = this.#options;
     const rules = { ...this.#rules, overwrite: true };
     await writeFileBy(join(folder, TABLE), recordCsvHeader() + this.#rows.join(''), rules);
-    const index = recordIndex(this.#entries, procedure.name, words);
+    const index = recordIndex(this.#entries, procedure, words);
     await writeFileBy(join(folder, INDEX), index, rules);
   }
 
