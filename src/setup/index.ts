@@ -52,6 +52,7 @@ export * from './qualification.js';
 export * from './quantities.js';
 export { parseQuantity, type QuantityRule, shortNumber } from './quantity.js';
 export { parseSetup } from './setup.js';
+export { linkedSetup, setupLink } from './setup-link.js';
 export {
   SETUP_OPTIONS,
   type SetupInput,
