@@ -79,7 +79,9 @@ function factsList(record: WeldRecord, words: Words, own: RecordWords): string {
     value === null
       ? []
       : [
-          `<dt>${html(name)}</dt><dd${name === own.facts.note ? ' class="long"' : ''}>${html(value)}</dd>`,
+          name === own.facts.note
+            ? `<dt class="first">${html(name)}</dt><dd class="long">${html(value)}</dd>`
+            : `<dt>${html(name)}</dt><dd>${html(value)}</dd>`,
         ],
   );
   return `<dl>${rows.join('')}</dl>`;

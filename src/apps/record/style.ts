@@ -19,6 +19,7 @@ th[scope=row]{font-weight:600}
 dl{display:grid;grid-template-columns:max-content 1fr max-content 1fr;gap:1px 10px;margin:6px 0}
 dt{color:var(--soft)}
 dd{margin:0;overflow-wrap:anywhere}
+.first{grid-column:1}
 .long{grid-column:2/5}
 table{border-collapse:collapse;width:100%;font-variant-numeric:tabular-nums;font-size:.92em}
 th,td{border-bottom:1px solid var(--line);padding:2px 8px 2px 0;text-align:left;vertical-align:top}
@@ -39,7 +40,8 @@ tr.told td.mark{border-bottom:0}
 a{color:var(--link)}
 @page{margin:12mm}
 @media print{
-body{font-size:8.4pt}
+body{font-size:8.2pt}
+h2{margin-top:7px}
 main{max-width:none;padding:0}
 tr,.sign{break-inside:avoid}
 *{print-color-adjust:exact;-webkit-print-color-adjust:exact}

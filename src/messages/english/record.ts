@@ -35,8 +35,7 @@ export const RECORD: CatalogueOf<RecordParams> = {
     `It is not stated where the trace was taken, and the limit holds at the ${at}: say it with --trace-volts-at.`,
   'record-other-place': ({ place, at }) =>
     `The volts were taken at the ${place}, and the limit holds at the ${at}; what the leads between them take is not known.`,
-  'record-not-stated': ({ what }) =>
-    `The ${NAMES[what]} cannot be seen in a recording and was not stated.`,
+  'record-not-stated': ({ what }) => `The ${NAMES[what]} cannot be seen and was not stated.`,
   'record-programme-not-seen': () => 'The recording does not show which programme the source ran.',
   'record-programme-neither': () =>
     'The recording looks like a dip that the source controls, which is neither steady nor pulsed.',

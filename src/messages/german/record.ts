@@ -36,8 +36,7 @@ export const RECORD: CatalogueOf<RecordParams> = {
     `Die Messstelle der Aufzeichnung ist nicht angegeben, und die Grenze gilt ${AT[at]}: mit --trace-volts-at angeben.`,
   'record-other-place': ({ place, at }) =>
     `Gemessen wurde ${AT[place]}, die Grenze gilt ${AT[at]}; was die Leitungen dazwischen aufnehmen, ist nicht bekannt.`,
-  'record-not-stated': ({ what }) =>
-    `${NAMES[what]}: in einer Aufnahme nicht zu sehen und nicht angegeben.`,
+  'record-not-stated': ({ what }) => `${NAMES[what]}: nicht zu sehen und nicht angegeben.`,
   'record-programme-not-seen': () =>
     'Die Aufnahme zeigt nicht, mit welchem Programm die Stromquelle lief.',
   'record-programme-neither': () =>

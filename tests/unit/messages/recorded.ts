@@ -72,7 +72,7 @@ export const RECORDED: { [C in keyof Said]: (readonly [Said[C], string])[] } = {
     ],
   ],
   'record-not-stated': [
-    [{ what: 'travelSpeed' }, 'The travel speed cannot be seen in a recording and was not stated.'],
+    [{ what: 'travelSpeed' }, 'The travel speed cannot be seen and was not stated.'],
   ],
   'record-programme-not-seen': [
     [{}, 'The recording does not show which programme the source ran.'],
