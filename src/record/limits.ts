@@ -184,14 +184,14 @@ function statedRow(
 /** What the procedure fixes by a word; the programme of the source is seen, everything else is stated. */
 function fixedRows(procedure: Procedure, result: Result, setup: Setup): LimitRow[] {
   const otherwise = new Map(contradictions(procedure, setup).map((one) => [one.what, one]));
-  const { plateMm, gas } = procedure;
+  const { plateMm, gas, wireDiameterMm: wire } = procedure;
   const all = [
-    ['wire', mm(procedure.wireDiameterMm), mm(setup.wireDiameterMm)],
+    ['wire', wire === null ? null : { min: wire, max: wire }, setup.wireDiameterMm],
     ['material', procedure.wireMaterial, setup.wireMaterial],
     ['gas', gas?.text ?? null, setup.gas?.text ?? null],
     ['polarity', procedure.polarity, setup.polarity],
     ['position', procedure.positionText, setup.position],
-    ['plate', plateMm && rangeText(plateMm), mm(setup.plateMm)],
+    ['plate', plateMm, setup.plateMm],
   ] as const;
   const rows = all.flatMap(([what, allowed, stated]): LimitRow[] => {
     if (allowed === null) return [];
@@ -199,7 +199,8 @@ function fixedRows(procedure: Procedure, result: Result, setup: Setup): LimitRow
       return [row(what, allowed, { why: message('record-not-stated', { what }) })];
     const other = otherwise.get(what);
     const outcome = other ? 'outside' : 'inside';
-    return [row(what, allowed, { outcome, figure: stated, basis: 'stated' })];
+    const unit = typeof stated === 'number' ? 'mm' : null;
+    return [row(what, allowed, { outcome, figure: stated, unit, basis: 'stated' })];
   });
   return procedure.source === null ? rows : [...rows, programmeRow(procedure.source, result)];
 }
@@ -214,9 +215,6 @@ function programmeRow(allowed: 'steady' | 'pulsed', { sourceProgramme: seen }: R
   const outcome = seen === allowed ? 'inside' : 'outside';
   return row('source', allowed, { outcome, figure: seen, basis: 'measured' });
 }
-
-const mm = (value: number | null): string | null => (value === null ? null : `${value} mm`);
-const rangeText = ({ min, max }: Limit): string => `${min ?? '…'}–${max ?? '…'} mm`;
 
 const judged = (value: number, limit: Limit): 'inside' | 'outside' =>
   within(value, limit) ? 'inside' : 'outside';

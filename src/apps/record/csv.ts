@@ -13,13 +13,13 @@ const LIMITS: readonly [LimitRow['limit'], string][] = [
   ['travelSpeed', 'travel_speed_mm_min'],
   ['stickOut', 'stick_out_mm'],
   ['heatInput', 'heat_input_kj_mm'],
-  ['wire', 'wire'],
+  ['wire', 'wire_mm'],
   ['material', 'material'],
   ['gas', 'gas'],
   ['polarity', 'polarity'],
   ['source', 'source_programme'],
   ['position', 'position'],
-  ['plate', 'plate'],
+  ['plate', 'plate_mm'],
 ];
 
 const IDS = ['part', 'seam', 'job', 'robot', 'welder', 'recorder', 'meters', 'weld'];

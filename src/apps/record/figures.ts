@@ -9,6 +9,8 @@ const SHOWN_AS: Partial<Record<LimitRow['limit'], UnitQuantity>> = {
   travelSpeed: 'travel',
   stickOut: 'length',
   heatInput: 'energy',
+  wire: 'diameter',
+  plate: 'length',
 };
 
 /** A figure of a limit with its unit. */
@@ -31,7 +33,7 @@ export function figureText(
 function inUnits(ends: { min: number; max: number }, quantity: UnitQuantity, words: Words): string {
   const { unit, digits } = unitOf(quantity, words.units);
   const [min, max] = [ends.min, ends.max].map((one) => inSystem(one, quantity, words.units));
-  const more = words.units === 'metric' && quantity !== 'travel' ? 1 : 0;
+  const more = words.units === 'metric' && quantity !== 'travel' && quantity !== 'diameter' ? 1 : 0;
   return `${words.sentences.write.span({ min: min!, max: max! }, digits + more)} ${unit}`;
 }
 

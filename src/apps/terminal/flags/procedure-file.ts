@@ -2,10 +2,19 @@ import { readFile } from 'node:fs/promises';
 import { ArcError, isArcError } from '../../../core/index.js';
 import type { Procedure } from '../../../procedure/index.js';
 
+type Options = Readonly<Record<string, unknown>>;
+
+/** Read once for the options of a command: a pipe gives its document only once. */
+const read = new WeakMap<Options, Promise<Procedure | undefined>>();
+
 /** The procedure of `--procedure`, or undefined. @throws ArcError that names the file */
-export async function readProcedureFile(
-  options: Readonly<Record<string, unknown>>,
-): Promise<Procedure | undefined> {
+export function readProcedureFile(options: Options): Promise<Procedure | undefined> {
+  const known = read.get(options) ?? procedureOf(options);
+  read.set(options, known);
+  return known;
+}
+
+async function procedureOf(options: Options): Promise<Procedure | undefined> {
   const path = options['procedure'];
   if (typeof path !== 'string') return undefined;
   const { readProcedure } = await import('../../../procedure/index.js');
