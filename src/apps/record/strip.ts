@@ -6,14 +6,19 @@ import type { RecordWords } from './words/index.js';
 
 const WIDTH = 760;
 const BAR = 22;
+/** Shown before and after the arc, s. */
+const ROUND_S = 0.5;
 /** Narrower than this a letter does not fit. */
 const LETTER_ROOM = 14;
 
 /** The modes of a run over time, with the longest departure marked below; empty where nothing burned. */
 export function modeStrip({ run, mode }: WeldRecord, words: Words, own: RecordWords): string {
-  const endS = Math.max(run.durationS ?? 0, ...run.arcStretches.map((one) => one.endS));
-  if (!(endS > 0) || run.arcStretches.length === 0) return '';
-  const x = (timeS: number): number => (WIDTH * timeS) / endS;
+  const [first, last] = [run.arcStretches[0], run.arcStretches.at(-1)];
+  if (!first || !last) return '';
+  // A weld of a stream may lie hours behind its first sample.
+  const fromS = Math.max(0, first.startS - ROUND_S);
+  const endS = last.endS + ROUND_S;
+  const x = (timeS: number): number => (WIDTH * (timeS - fromS)) / (endS - fromS);
   const ground = el('rect', { class: 'no-arc', x: 0, y: 0, width: WIDTH, height: BAR });
   const blocks = run.segments.map((one) => {
     const [from, width] = [x(one.startS), x(one.endS) - x(one.startS)];
@@ -48,7 +53,7 @@ export function modeStrip({ run, mode }: WeldRecord, words: Words, own: RecordWo
         y: 46,
         'text-anchor': part === 0 ? 'start' : part === 1 ? 'end' : 'middle',
       },
-      `${seconds(part * endS, words)} s`,
+      `${seconds(fromS + part * (endS - fromS), words)} s`,
     ),
   );
   const out = mode.longestDeparture;

@@ -106,7 +106,7 @@ export class RecordFolder {
       this.unnamed.push(path);
     if (live) ids['weld'] = String(live['weld']);
     if (typeof live?.['startedAt'] === 'string')
-      weldedAt = { time: live['startedAt'], from: 'watch' };
+      weldedAt = { time: burntFrom(live['startedAt'], result), from: 'watch' };
     return { ids: { ...this.#options.ids, ...ids }, weldedAt: weldedAt ?? (await writtenAt(path)) };
   }
 
@@ -127,6 +127,12 @@ export class RecordFolder {
 }
 
 const jsonOf = (record: WeldRecord): string => `${JSON.stringify(record, null, 2)}\n`;
+
+/** When the arc began, from when its stream did; times of a weld run from there. */
+function burntFrom(startedAt: string, { arcStretches }: Result): string {
+  const startS = arcStretches[0]?.startS ?? 0;
+  return `${new Date(Date.parse(startedAt) + 1000 * startS).toISOString().slice(0, 19)}Z`;
+}
 
 /** The time at which the file was last written, for want of a better one. */
 async function writtenAt(path: string): Promise<WeldRecord['weldedAt']> {
