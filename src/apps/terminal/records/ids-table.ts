@@ -11,7 +11,7 @@ const TIME = 'welded_at';
 /**
  * Reads a CSV table with a column `file`, identifiers in columns of their own (`part`, `seam`, `robot`, …), and
  * the wall-clock time in `welded_at`. A row belongs to the file of that path, seen from the table or the working
- * folder, else to that of that name.
+ * folder; one with a bare name to every file of that name.
  *
  * @throws ArcError `bad-ids`
  */
@@ -20,9 +20,9 @@ export async function idsTable(path: string): Promise<ReadName> {
   for (const row of parsed(path, await textOf(path))) {
     const file = row[FILE] ?? '';
     if (file === '') throw bad(path, 'a row has no file');
-    for (const key of [resolve(dirname(path), file), resolve(file), basename(file)]) {
-      if (rows.has(key) && rows.get(key) !== row && key !== basename(file))
-        throw bad(path, `${file} is in it twice`);
+    const bare = basename(file) === file ? [file] : [];
+    for (const key of new Set([resolve(dirname(path), file), resolve(file), ...bare])) {
+      if (rows.has(key)) throw bad(path, `${file} is in it twice`);
       rows.set(key, row);
     }
   }
