@@ -60,6 +60,13 @@ export {
   say,
 } from './messages/index.js';
 export {
+  fillSetup,
+  type Procedure,
+  procedureJsonSchema,
+  readProcedure,
+} from './procedure/index.js';
+export { makeRecord, recordJsonSchema, recordSchema, type WeldRecord } from './record/index.js';
+export {
   type ByteSource,
   blobSource,
   bufferSource,

@@ -50,6 +50,7 @@ export type {
   Sourcing,
 } from './rooms/knowledge.js';
 export type { BrowserStep } from './rooms/live.js';
+export type { FixedQuantity, LimitedQuantity } from './rooms/record.js';
 export type { ChoiceName, GasMeaning, QuantityName } from './rooms/refusals.js';
 export type { FeatureUnit, SoundFeature, TraceFeature } from './rooms/signs.js';
 export type {

@@ -8,9 +8,11 @@ import type { ExplanationParams } from './rooms/explanations.js';
 import type { KnowledgeParams } from './rooms/knowledge.js';
 import type { DoubtParams, LiveParams } from './rooms/live.js';
 import type { LogParams } from './rooms/logs.js';
+import type { ModeUseParams } from './rooms/mode-use.js';
 import type { OtherParams } from './rooms/other.js';
 import type { PairParams } from './rooms/pair.js';
 import type { QualityParams } from './rooms/quality.js';
+import type { RecordParams } from './rooms/record.js';
 import type { RecordingParams } from './rooms/recording.js';
 import type { ExpectedParams, RefusalParams, RemedyParams } from './rooms/refusals.js';
 import type { SetupParams } from './rooms/setup.js';
@@ -35,6 +37,8 @@ export interface MessageParams
     KnowledgeParams,
     ExpectParams,
     CheckParams,
+    RecordParams,
+    ModeUseParams,
     ExplanationParams,
     EvidenceParams,
     NextParams,

@@ -1,5 +1,6 @@
 import { MODES, type Mode } from '../core/index.js';
-import { type ChoiceName, message, refuse } from '../messages/index.js';
+import { message, refuse } from '../messages/index.js';
+import { choose } from './choose.js';
 
 export const POLARITIES = ['dcep', 'dcen', 'ac'] as const;
 export type Polarity = (typeof POLARITIES)[number];
@@ -80,27 +81,4 @@ export function parseVoltsAt(raw: string): VoltsAt {
 
 export function parseSourceKind(raw: string): SourceKind {
   return choose('source', raw, raw.trim().toLowerCase(), asIs(SOURCE_KINDS));
-}
-
-function choose<T extends string>(
-  name: ChoiceName,
-  raw: string,
-  text: string,
-  words: Readonly<Record<string, T>>,
-): T {
-  const found = Object.hasOwn(words, text) ? words[text] : undefined;
-  if (found !== undefined) return found;
-  const known = [...new Set(Object.values(words))];
-  const near = Object.keys(words).find(
-    (word) => text.length > 2 && word.startsWith(text.slice(0, 3)),
-  );
-  const meant = near === undefined ? undefined : words[near];
-  throw refuse('bad-choice', {
-    what: message('choice-not-known', { choice: name, stated: raw }),
-    expected: message('expected-choice', { choices: known }),
-    todo:
-      meant === undefined
-        ? message('choose-one')
-        : message('did-you-mean', { meanings: [meant], hint: null }),
-  });
 }

@@ -27,52 +27,6 @@ export function heatInput(
   return efficiency * arcEnergyKjPerMm;
 }
 
-/** Power figures of a trace. */
-export interface TracePower {
-  /** Mean of the products `v·i`, W. */
-  meanPowerW: number;
-  /** Energy over the trace, J. */
-  energyJ: number;
-  durationS: number;
-  /** Product of the means, W: what two averaging meters would give. */
-  productOfMeansW: number;
-}
-
-/** Instantaneous power of a voltage and current trace of equal length; an empty one is an error. */
-export function tracePower(
-  voltageV: Float64Array,
-  currentA: Float64Array,
-  sampleRateHz: number,
-): TracePower {
-  positive('sample rate', sampleRateHz, 'Hz');
-  if (voltageV.length !== currentA.length || voltageV.length === 0) {
-    throw new ArcError({
-      code: 'bad-trace',
-      what: `The trace has ${voltageV.length} voltage and ${currentA.length} current samples.`,
-      expected: 'as many of one as of the other, and at least one',
-      todo: 'Give both channels of the same recording.',
-    });
-  }
-  let product = 0;
-  let volts = 0;
-  let amps = 0;
-  for (const [i, v] of voltageV.entries()) {
-    const a = currentA[i]!;
-    product += v * a;
-    volts += v;
-    amps += a;
-  }
-  const count = voltageV.length;
-  const durationS = count / sampleRateHz;
-  const meanPowerW = product / count;
-  return {
-    meanPowerW,
-    energyJ: meanPowerW * durationS,
-    durationS,
-    productOfMeansW: (volts / count) * (amps / count),
-  };
-}
-
 /** Method B: instantaneous energy over the length of the bead, kJ/mm. */
 export function energyPerLength(energyJ: number, beadLengthMm: number): number {
   positive('bead length', beadLengthMm, 'mm');

@@ -35,6 +35,7 @@ export {
   SPEED_ROW_1_2_MM,
 } from './melting-rows.js';
 export { type ModeMap, modeMap } from './mode-map.js';
+export { sayModeUse, warnOfPosition } from './mode-use.js';
 export {
   type ModeShares,
   type Permit,
@@ -44,12 +45,14 @@ export {
   sharesOf,
   type WorkingPoint,
 } from './permits.js';
+export * from './positions.js';
 export { CABLE_DROP } from './process-map/cable-table.js';
 export * as processMaps from './process-map/index.js';
 export * from './qualification.js';
 export * from './quantities.js';
 export { parseQuantity, type QuantityRule, shortNumber } from './quantity.js';
 export { parseSetup } from './setup.js';
+export { linkedSetup, setupLink } from './setup-link.js';
 export {
   SETUP_OPTIONS,
   type SetupInput,

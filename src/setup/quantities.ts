@@ -57,6 +57,32 @@ export const PLATE_THICKNESS: QuantityRule = {
   example: '5mm or 3/16in',
 };
 
+export const BEAD_LENGTH: QuantityRule = {
+  name: 'bead length',
+  baseUnit: 'mm',
+  units: { ...LENGTH_MM, m: 1000 },
+  min: 5,
+  max: 100_000,
+  bareAllowed: false,
+  example: '300mm or 12in',
+};
+
+export const HEAT_INPUT: QuantityRule = {
+  name: 'heat input',
+  baseUnit: 'kJ/mm',
+  units: {
+    'kj/mm': 1,
+    'kj/cm': 0.1,
+    'kj/in': 1 / MM_PER_INCH,
+    'j/mm': 0.001,
+    'j/in': 0.001 / MM_PER_INCH,
+  },
+  min: 0.02,
+  max: 20,
+  bareAllowed: false,
+  example: '1.2kJ/mm or 30kJ/in',
+};
+
 export const WIRE_FEED: QuantityRule = {
   name: 'wire feed',
   baseUnit: 'm/min',

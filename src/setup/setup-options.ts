@@ -88,6 +88,20 @@ const OPTIONS = [
   option('--cable-length', 'length', 'm', '15m', 'welding cable, one way, electrode side'),
   option('--travel-speed', 'speed', 'mm/min', '300mm/min', 'travel speed, for the heat input'),
   option('--plate', 'thickness', 'mm', '5mm', 'plate thickness'),
+  option(
+    '--bead-length',
+    'length',
+    'mm',
+    '300mm',
+    'length of the bead of this run, for its heat input',
+  ),
+  option(
+    '--position',
+    'position',
+    null,
+    '3G',
+    'welding position by AWS or ISO 6947, such as 3G or PF',
+  ),
 ];
 
 /** Every set-up option, in the order of the help. Each also takes `unknown`. */

@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { MODES } from '../core/index.js';
 import { POLARITIES, SOURCE_KINDS, VOLTS_AT } from './choices.js';
 import type { Gas } from './gas.js';
+import { POSITIONS } from './positions.js';
 import { WIRE_MATERIALS } from './wire-words.js';
 
 const number = z.nullable(z.number());
@@ -29,6 +30,9 @@ export const setupSchema = z.object({
   cableLengthM: number,
   travelSpeedMmPerMin: number,
   plateMm: number,
+  /** Length of the bead of this run, mm. */
+  beadLengthMm: number,
+  position: z.nullable(z.enum(POSITIONS)),
   /** Readings that took the common meaning of the user's words. */
   notes: z.array(
     z.object({

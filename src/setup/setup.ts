@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { ArcError, type Note } from '../core/index.js';
 import { parseExpectedMode, parsePolarity, parseSourceKind, parseVoltsAt } from './choices.js';
 import { parseGas } from './gas-parse.js';
+import { parsePosition } from './positions.js';
 import * as rules from './quantities.js';
 import { parseQuantity, type QuantityRule } from './quantity.js';
 import { checkPairs } from './setup-pairs.js';
@@ -51,6 +52,8 @@ export function parseSetup(raw: Readonly<Record<string, string | number>>): Setu
     cableLengthM: quantity('cableLength', rules.CABLE_LENGTH),
     travelSpeedMmPerMin: quantity('travelSpeed', rules.TRAVEL_SPEED),
     plateMm: quantity('plate', rules.PLATE_THICKNESS),
+    beadLengthMm: quantity('beadLength', rules.BEAD_LENGTH),
+    position: words('position', parsePosition),
     notes,
     unknown,
   };

@@ -31,7 +31,12 @@ const OVERVIEW: readonly [name: string, args: string, options: boolean, does: st
   ],
   ['page', '', true, 'write the browser page as a static site'],
   ['report', '<inputs...>', true, 'make a page to look at, for each recording given'],
-  ['schema', '', false, 'print the JSON Schema of the result document'],
+  [
+    'schema',
+    '[document]',
+    false,
+    'print the JSON Schema of a document: result, procedure or record',
+  ],
   ['serve', '', true, 'offer the browser page: record, hear the verdict, try again'],
   ['simulate', '[name]', true, 'make simulated recordings whose truth is known'],
   ['watch', '[source]', true, 'watch an arc while it burns: mode, alarm, a result for each weld'],

@@ -4,7 +4,8 @@ import { ArcError, didYouMean } from '../../core/index.js';
 import { modelFiles } from '../terminal/flags/model-flag.js';
 import { readReading } from '../terminal/flags/reading-flags.js';
 import { readSettings } from '../terminal/flags/setting-flags.js';
-import { type RawSetup, readRawSetup } from '../terminal/flags/setup-flags.js';
+import { type RawSetup, readRawSetup, readStatedSetup } from '../terminal/flags/setup-flags.js';
+import { type RecordOptions, readRecordOptions } from '../terminal/records/record-flags.js';
 import type { RowKind } from './columns.js';
 import type { LabelPlan } from './plan.js';
 import type { TableFormat } from './row-writer.js';
@@ -16,6 +17,9 @@ export interface LabelOptions {
   plan: LabelPlan;
   /** Set-up that holds for every input. */
   setup: RawSetup;
+  /** The same without what the procedure says. */
+  stated: RawSetup;
+  records: RecordOptions | undefined;
   setupsPath: string | undefined;
   out: string | undefined;
   format: TableFormat;
@@ -47,11 +51,13 @@ export async function readLabelOptions(given: Given): Promise<LabelOptions> {
   const shard = text(given['shard']);
   const clips = text(given['clips']);
   const tracks = text(given['tracks']);
-  if (out === undefined && (format === 'parquet' || clips !== undefined || tracks !== undefined))
+  const besides = [clips, tracks, given['records']].some((one) => one !== undefined);
+  if (out === undefined && (format === 'parquet' || besides))
     throw wrong(
       'Without --out rows go to stdout as they come.',
-      '--out with parquet, --clips and --tracks',
+      '--out with parquet, --clips, --tracks and --records',
     );
+  const records = await readRecordOptions(given);
   const models = modelFiles(given);
   const both = given['overwrite'] === true && given['resume'] === true;
   if (both) throw wrong('--overwrite and --resume were both given.', 'one of them');
@@ -63,6 +69,8 @@ export async function readLabelOptions(given: Given): Promise<LabelOptions> {
       ...(models.length > 0 ? { models } : {}),
     },
     setup: await readRawSetup(given),
+    stated: await readStatedSetup(given),
+    records,
     setupsPath: text(given['setups']),
     out,
     format,

@@ -17,6 +17,8 @@ export interface TaskList {
   /** Names of the user's own columns, and their cells for an input. */
   carried: string[];
   carriedOf(path: string): Readonly<Record<string, string>>;
+  /** What was stated of an input, without what the procedure says. */
+  statedOf(path: string): RawSetup;
   /** What the user should know before the work begins. */
   remarks: string[];
   /** Files met among the inputs that are outputs of this run. */
@@ -56,6 +58,8 @@ export async function listTasks(
     tasks: options.shard ? shardOf(tasks, options.shard) : tasks,
     carried: table?.own ?? [],
     carriedOf: (path) => joined?.rowOf(path)?.own ?? {},
+    statedOf: (path) =>
+      [joined?.rowOf(path)?.setup ?? {}, stated.get(path) ?? {}].reduce(withStated, options.stated),
     remarks,
     leftOut,
   };

@@ -1,7 +1,9 @@
 import { stat } from 'node:fs/promises';
+import { join } from 'node:path';
 import { isArcError } from '../../core/index.js';
 import { failInput } from '../terminal/failure.js';
 import type { Engine } from '../terminal/judge/engine.js';
+import type { RecordOptions } from '../terminal/records/record-flags.js';
 import { onStopSignal } from '../terminal/stop.js';
 import { visible } from '../view/index.js';
 import { type Built, buildTable } from './build-table.js';
@@ -35,6 +37,9 @@ export async function labelToFile(
 ): Promise<void> {
   const { out } = options;
   if (!options.overwrite && !options.resume && (await exists(out))) throw tableExists(out);
+  const sheets = options.records && join(options.records.folder, 'records.csv');
+  if (sheets && !options.overwrite && !options.resume && (await exists(sheets)))
+    throw tableExists(sheets);
   const journalPath = `${out}.journal`;
   const engine = await loadEngine(engineUrl);
   const { ENGINE } = engine;
@@ -84,6 +89,7 @@ async function labelAndBuild(
     const reused = gathered.reused > 0 ? `, ${gathered.reused} of them labelled earlier` : '';
     say(`${out}: ${built.rows} rows from ${tasks.length} inputs${reused}.\n`);
     await writeExtras(built, places, list, options, journal, engine);
+    await writeRecords(options.records, places, list, options, journal);
     if (built.tally.status.failed > 0 || built.tally.total === 0) process.exitCode = 1;
   } catch (error) {
     if (!isArcError(error)) throw error;
@@ -134,6 +140,35 @@ async function writeExtras(
     const reader = { engine, reading: options.plan.reading };
     say(await writeClips(options.clips, journal, built.doubtful, list, reader));
   }
+}
+
+async function writeRecords(
+  asked: RecordOptions | undefined,
+  places: Parameters<typeof buildTable>[1],
+  list: TaskList,
+  options: LabelOptions,
+  journal: Journal,
+): Promise<void> {
+  if (!asked) return;
+  const { RecordFolder } = await import('../terminal/records/record-folder.js');
+  const overwrite = options.overwrite || options.resume;
+  const inputs = list.tasks.map(({ path }) => path);
+  const carried = { from: 'table' as const, read: (path: string) => carriedIds(list, path) };
+  const readers = list.carried.length > 0 ? [...asked.readers, carried] : asked.readers;
+  const folder = await RecordFolder.open({ ...asked, readers }, { overwrite, inputs });
+  for (const place of places) {
+    const { path, result } = await journal.read(place);
+    if (result) await folder.add(result, list.statedOf(path));
+  }
+  await folder.close();
+  say(`${folder.summary}\n`);
+}
+
+/** The user's own columns of the set-up table as identifiers; `welded_at` is the time. */
+function carriedIds(list: TaskList, path: string) {
+  const given = Object.entries(list.carriedOf(path)).filter(([, value]) => value !== '');
+  const { welded_at: time = null, ...ids } = Object.fromEntries(given);
+  return { ids, time };
 }
 
 async function exists(path: string): Promise<boolean> {

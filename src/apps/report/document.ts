@@ -10,12 +10,18 @@ import { PAGE_STYLE } from './page-style.js';
  * hash), pictures within the page and sound made by the script. Anything that gets into the page as text
  * cannot run. `title` is escaped here; `body` must already be.
  */
-export function htmlDocument(title: string, body: string, script = '', lang = 'en'): string {
+export function htmlDocument(
+  title: string,
+  body: string,
+  script = '',
+  lang = 'en',
+  style = PAGE_STYLE,
+): string {
   const scripts = script === '' ? "'none'" : hashOf(script);
   const policy = [
     "default-src 'none'",
     `script-src ${scripts}`,
-    `style-src ${hashOf(PAGE_STYLE)}`,
+    `style-src ${hashOf(style)}`,
     'img-src data:',
     'media-src blob:',
     "base-uri 'none'",
@@ -30,7 +36,7 @@ export function htmlDocument(title: string, body: string, script = '', lang = 'e
 <meta name="color-scheme" content="light dark">
 <title>${escapeHtml(title)}</title>
 <link rel="icon" href="data:,">
-<style>${PAGE_STYLE}</style>
+<style>${style}</style>
 </head>
 <body>
 <svg class="hidden-defs" aria-hidden="true" focusable="false">${patternDefinitions()}</svg>

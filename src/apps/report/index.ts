@@ -1,4 +1,6 @@
-export { patternDefinitions } from './charts/mode-marks.js';
+export { CHART_STYLE, palette } from './chart-style.js';
+export { modeClass, modeFill, patternDefinitions } from './charts/mode-marks.js';
+export { el, hint, picture } from './charts/svg.js';
 export { compareSection } from './compare-page.js';
 export { htmlDocument } from './document.js';
 export { escapeHtml } from './escape.js';

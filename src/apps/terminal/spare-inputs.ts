@@ -52,9 +52,9 @@ async function identities(paths: readonly string[]): Promise<Map<string, string>
   return found;
 }
 
-/** Files that options name to be read: set-up, set-ups, models, a trace beside a sound. */
+/** Files that options name to be read: set-up, set-ups, procedure, identifiers, models, a trace beside a sound. */
 export function filesOfOptions(options: Readonly<Record<string, unknown>>): string[] {
-  return ['setup', 'setups', 'withTrace', 'model']
+  return ['setup', 'setups', 'procedure', 'ids', 'withTrace', 'model']
     .flatMap((key) => options[key])
     .filter((one) => typeof one === 'string');
 }

@@ -72,7 +72,7 @@ export interface ResultView {
   settings: CheckView | null;
   wanted: CheckView | null;
   qualification: LocalizedText[];
-  /** What else goes with what was stated: plate, heat input. */
+  /** What else goes with what was stated: position, plate, heat input. */
   remarks: LocalizedText[];
   /** What to change to come to the wanted mode. */
   change: LocalizedText[];
@@ -256,10 +256,15 @@ function viewCheck(
 
 function remarksOf(check: CrossCheck, words: Words): LocalizedText[] {
   const { plateNote, plateNoteMessage, heatNote, heatNoteMessage, heatInput } = check;
+  const { modeUse = [], modeUseMessages, positionWarning, positionWarningMessage } = check;
   const { heat, lang, result, sentences } = words;
   const energy = (span: { min: number; max: number }): string =>
     sentences.write.inUnits(span, 'energy');
   return [
+    ...(positionWarning === undefined
+      ? []
+      : [tell(positionWarning, positionWarningMessage, words)]),
+    ...tellAll(modeUse, modeUseMessages, words),
     ...(plateNote === undefined ? [] : [tell(plateNote, plateNoteMessage, words)]),
     ...(heatInput === undefined
       ? []

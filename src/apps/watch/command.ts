@@ -80,10 +80,17 @@ async function openParts(options: WatchOptions, words: Words): Promise<Parts> {
   const mqtt =
     options.mqtt && (await (await import('./mqtt/publisher.js')).openMqtt(options.mqtt, say));
   const command = onAlarm && new AlarmCommand(onAlarm, say, options.alarmAlso);
-  const observers = [folder, mqtt, command, viewOf(options, words)].filter(
+  const records = await recordsOf(options);
+  const observers = [folder, records, mqtt, command, viewOf(options, words)].filter(
     (one) => one !== undefined,
   );
   return { observers, folder, mqtt };
+}
+
+async function recordsOf({ records, stated }: WatchOptions): Promise<Observer | undefined> {
+  if (!records) return undefined;
+  const { watchRecords } = await import('./weld-records.js');
+  return watchRecords(records, stated, say);
 }
 
 function viewOf({ json }: WatchOptions, words: Words): Observer {

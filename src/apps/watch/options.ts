@@ -4,7 +4,8 @@ import type { ReadOptions } from '../../recording/index.js';
 import type { Setup } from '../../setup/index.js';
 import { readReading } from '../terminal/flags/reading-flags.js';
 import { readSettings } from '../terminal/flags/setting-flags.js';
-import { readSetup } from '../terminal/flags/setup-flags.js';
+import { type RawSetup, readSetup, readStatedSetup } from '../terminal/flags/setup-flags.js';
+import { type RecordOptions, readRecordOptions } from '../terminal/records/record-flags.js';
 import { checkProgram } from './find-program.js';
 import { LACKS, type Lack } from './lack.js';
 import { type MqttOptions, readMqtt } from './mqtt/options.js';
@@ -35,6 +36,9 @@ export interface WatchOptions {
   endAfterS: number;
   baud: number;
   welds: string | undefined;
+  records: RecordOptions | undefined;
+  /** What was stated, without what the procedure says. */
+  stated: RawSetup;
   onAlarm: readonly string[] | undefined;
   json: boolean;
   mqtt: MqttOptions | undefined;
@@ -77,6 +81,8 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
     endAfterS: seconds(raw, 'endAfter', 0.1, 1e6) ?? Number.POSITIVE_INFINITY,
     baud: number(raw, 'baud', 300, 4_000_000) ?? 115_200,
     welds,
+    records: await readRecordOptions(raw),
+    stated: await readStatedSetup(raw),
     onAlarm,
     json: raw['json'] === true,
     mqtt: await readMqtt(raw, welds),

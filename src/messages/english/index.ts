@@ -9,10 +9,12 @@ import { EXPLANATIONS } from './explanations.js';
 import { KNOWLEDGE } from './knowledge.js';
 import { DOUBTS, LIVE } from './live.js';
 import { LOGS } from './logs.js';
+import { MODE_USE } from './mode-use.js';
 import { NEXT } from './next.js';
 import { OTHER } from './other.js';
 import { PAIR } from './pair.js';
 import { QUALITY } from './quality.js';
+import { RECORD } from './record.js';
 import { RECORDING } from './recording.js';
 import { EXPECTED, REFUSALS, REMEDIES } from './refusals.js';
 import { SETUP } from './setup.js';
@@ -38,6 +40,8 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...KNOWLEDGE,
   ...EXPECT,
   ...CHECKS,
+  ...RECORD,
+  ...MODE_USE,
   ...EXPLANATIONS,
   ...EVIDENCE,
   ...NEXT,

@@ -21,6 +21,8 @@ const QUANTITIES: Readonly<Record<QuantityName, string>> = {
   'measured current': 'Gemessener Strom',
   'cable length': 'Leitungslänge',
   'source slope': 'Neigung der Kennlinie',
+  'bead length': 'Raupenlänge',
+  'heat input': 'Wärmeeinbringung',
 };
 
 const CHOICES: Readonly<Record<ChoiceName, string>> = {
@@ -28,6 +30,7 @@ const CHOICES: Readonly<Record<ChoiceName, string>> = {
   polarity: 'Polung',
   'place of the voltage': 'Ort der Spannung',
   source: 'Programm der Stromquelle',
+  position: 'Schweißposition',
 };
 
 const MEANINGS: Readonly<Record<GasMeaning, string>> = {

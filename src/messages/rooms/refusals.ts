@@ -11,10 +11,17 @@ export type QuantityName =
   | 'measured voltage'
   | 'measured current'
   | 'source slope'
-  | 'cable length';
+  | 'cable length'
+  | 'bead length'
+  | 'heat input';
 
 /** Words that a set-up chooses from. */
-export type ChoiceName = 'wanted mode' | 'polarity' | 'place of the voltage' | 'source';
+export type ChoiceName =
+  | 'wanted mode'
+  | 'polarity'
+  | 'place of the voltage'
+  | 'source'
+  | 'position';
 
 /** What a gas that was stated briefly may mean. */
 export type GasMeaning =

@@ -6,7 +6,9 @@ import {
   heatInput,
   processName,
   sayAdvice,
+  sayModeUse,
   sayQualification,
+  warnOfPosition,
 } from '../index.js';
 import { answerIntended, answerSettings } from './answers.js';
 import { buildCase, type Context } from './context.js';
@@ -40,6 +42,9 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
     mode === null ? null : processName(mode, c.setup.gas);
   const advice = adviceFor(c, explanations[0]?.id);
   const plate = plateNote(c);
+  const named = seen ?? wanted;
+  const use = named === null ? [] : sayModeUse(named, c.setup);
+  const warning = warnOfPosition(wanted === null ? c.modes : [...c.modes, wanted], c.setup);
   const energy = arcEnergyOf(c.setup, c.point);
   const lacks = heatLacks(c);
   const qualification =
@@ -71,6 +76,10 @@ export function crossCheck(input: CrossCheckInput): CrossCheck {
         }),
     ...(lacks === null ? {} : { heatNote: lacks.text, heatNoteMessage: said(lacks) }),
     ...(plate === null ? {} : { plateNote: plate.text, plateNoteMessage: said(plate) }),
+    ...(use.length === 0 ? {} : { modeUse: textsOf(use), modeUseMessages: messagesOf(use) }),
+    ...(warning === null
+      ? {}
+      : { positionWarning: warning.text, positionWarningMessage: said(warning) }),
     process: { seen: name(seen), intended: name(wanted) },
     qualification: textsOf(qualification),
     qualificationMessages: messagesOf(qualification),

@@ -64,6 +64,12 @@ export const crossCheckSchema = z.object({
   /** What the plate stated says of the mode seen or wanted. */
   plateNote: z.string().optional(),
   plateNoteMessage: messageSchema.optional(),
+  /** Where the mode may be used: position, good for, bad for; where plate or position was stated. */
+  modeUse: z.array(z.string()).optional(),
+  modeUseMessages: messages,
+  /** Conventional spray on steel or stainless in another position than flat and horizontal. */
+  positionWarning: z.string().optional(),
+  positionWarningMessage: messageSchema.optional(),
   /** ISO 4063 short names of what was seen and of what was wanted. */
   process: z.object({ seen: z.string().nullable(), intended: z.string().nullable() }).optional(),
   /** What a step between the two may mean for a qualified procedure; to be checked in the code. */

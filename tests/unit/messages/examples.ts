@@ -1,5 +1,6 @@
 import type { MessageCode, ParamsOf } from '../../../src/messages/index.js';
 import { COACHED } from './coached.js';
+import { RECORDED } from './recorded.js';
 import { SPOKEN } from './spoken.js';
 import { WRITTEN } from './written.js';
 
@@ -51,4 +52,10 @@ const IMPLAUSIBLE = {
   ],
 } satisfies Partial<Examples>;
 
-export const EXAMPLES: Examples = { ...SPOKEN, ...WRITTEN, ...COACHED, ...IMPLAUSIBLE };
+export const EXAMPLES: Examples = {
+  ...SPOKEN,
+  ...WRITTEN,
+  ...COACHED,
+  ...RECORDED,
+  ...IMPLAUSIBLE,
+};

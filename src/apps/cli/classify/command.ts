@@ -13,6 +13,8 @@ import { createProgress } from '../../terminal/progress.js';
 import { fileSink, type OutputRules, type Sink, stdoutSink } from '../../terminal/sink.js';
 import { filesOfOptions, spareInputsOfStdout } from '../../terminal/spare-inputs.js';
 import type { Words } from '../../view/index.js';
+import { together } from '../report/page-writer.js';
+import { recordWriter } from './record-writer.js';
 import { classifyAll, sayTally, type Tally } from './run.js';
 import { createWriter, type OutputFormat } from './writer.js';
 
@@ -48,7 +50,9 @@ export async function classifyCommand(
   const page = await reportBeside(plain, options, rules, { several, words });
   const common = { engine: page?.engine ?? plain, setup, settings, reading, progress };
   const job = beside ? { ...common, beside } : common;
-  const output = { writer: page?.tee(writer) ?? writer, sink, failOn };
+  const records = await recordWriter(options, rules);
+  const shown = page?.tee(writer) ?? writer;
+  const output = { writer: records ? together(shown, records) : shown, sink, failOn };
   const tally = await complete([sink, ...(page ? [page.sink] : [])], () =>
     classifyAll(inputs, job, output),
   );

@@ -4,6 +4,7 @@ import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 import { addSetupFlags } from '../../terminal/flags/setup-flags.js';
+import { addRecordFlags } from '../../terminal/records/record-flags.js';
 
 const EXAMPLES = `Examples
   A phone recording, against the dial:
@@ -16,6 +17,8 @@ const EXAMPLES = `Examples
     arc-transfer classify run.wav --with-trace run.csv
   A folder as one table:
     arc-transfer classify recordings/ --csv --out recordings.csv
+  A folder against the welding procedure, a record of each weld to read and sign:
+    arc-transfer classify day/ --procedure wps.json --trace-volts-at feeder --records records/ --id-pattern "{part}_{seam}"
 `;
 
 const EXIT_STATUS = `
@@ -65,6 +68,7 @@ export function registerClassify(program: Command): void {
   addReadingFlags(command);
   addReaderFlags(command.optionsGroup('Words and units of the text:'));
   addSetupFlags(command);
+  addRecordFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {
     const { classifyCommand } = await import('../classify/command.js');

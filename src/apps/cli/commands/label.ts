@@ -1,14 +1,18 @@
 import { type Command, Option } from 'commander';
+import { addReaderFlags } from '../../terminal/flags/language-flag.js';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 import { addSetupFlags } from '../../terminal/flags/setup-flags.js';
+import { addRecordFlags } from '../../terminal/records/record-flags.js';
 
 const EXAMPLES = `Examples
   A folder as one table, on all processors; run it again with --resume after new recordings came:
     arc-transfer label recordings/ --out runs.csv
   With the set-up of each run (columns file, wire_mm, gas, volts_v, feed_m_min, and any of your own):
     arc-transfer label "runs/**/*.wav" --setups runs.csv --out table.parquet
+  A day of a cell against its welding procedure, with records; the table has part, seam, welded_at:
+    arc-transfer label day/ --setups day.csv --procedure wps.json --out day-runs.csv --records records/
   What is in doubt as clips, with a list for a person to fill in:
     arc-transfer label recordings/ --out runs.csv --clips to-hear/
   One of eight parts, in a Slurm array:
@@ -60,7 +64,9 @@ export function registerLabel(program: Command): void {
     );
   addModelFlag(command);
   addReadingFlags(command, 'raw-format');
+  addReaderFlags(command.optionsGroup('Words and units of records:'));
   addSetupFlags(command);
+  addRecordFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {
     const { labelCommand } = await import('../../label/command.js');

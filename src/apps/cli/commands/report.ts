@@ -4,12 +4,15 @@ import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 import { addSetupFlags } from '../../terminal/flags/setup-flags.js';
+import { addRecordFlags } from '../../terminal/records/record-flags.js';
 
 const EXAMPLES = `Examples
   A page to show a student, against the dial of the machine:
     arc-transfer report weld.wav --out weld.html --set-voltage 18.5 --wire-diameter 0.9mm --gas "Ar+18CO2"
   Two seams side by side on equal axes (and a page for each):
     arc-transfer report before.csv after.csv --out seams.html
+  Pages and, beside them, records against the welding procedure:
+    arc-transfer report day/ --out day.html --procedure wps.json --trace-volts-at feeder --records records/
   One figure for a paper, and the whole page for a job folder:
     arc-transfer report weld.wav --format svg --figure rhythm --out rhythm.svg
     arc-transfer report weld.wav --format pdf --out weld.pdf
@@ -49,6 +52,7 @@ export function registerReport(program: Command): void {
   addReadingFlags(command, 'raw-format');
   addReaderFlags(command.optionsGroup('Words and units of the text:'));
   addSetupFlags(command);
+  addRecordFlags(command);
   addSettingFlags(command);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {
     const { reportCommand } = await import('../report/command.js');

@@ -5,6 +5,8 @@ const EXAMPLES = `Examples
     arc-transfer serve
   Open it on a phone in the same network, by the QR code it prints:
     arc-transfer serve --address 0.0.0.0
+  The same with wire, gas and wanted mode of the welding procedure filled in:
+    arc-transfer serve --address 0.0.0.0 --procedure wps.json
 `;
 
 const MORE = `
@@ -22,6 +24,10 @@ export function registerServe(program: Command): void {
     .addHelpText('after', MORE)
     .option('--address <ip>', 'address to listen on (default 127.0.0.1, this machine only)')
     .option('--port <number>', 'port to listen on, 0 for any that is free (default 4590)')
+    .option(
+      '--procedure <file.json>',
+      'the welding procedure; the address brings what it fixes of the set-up (arc-transfer help procedure)',
+    )
     .action(async (options: Record<string, unknown>) => {
       const { serveCommand } = await import('../serve/command.js');
       await serveCommand(options);

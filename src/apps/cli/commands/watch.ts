@@ -1,8 +1,9 @@
 import type { Command } from 'commander';
-import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
+import { addReaderFlags } from '../../terminal/flags/language-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 import { addSetupFlags } from '../../terminal/flags/setup-flags.js';
+import { addRecordFlags } from '../../terminal/records/record-flags.js';
 
 const EXAMPLES = `Examples
   A microphone beside the booth:
@@ -14,6 +15,8 @@ const EXAMPLES = `Examples
     arc-transfer watch tcp://logger.example:5025 --welds welds/ --expect spray --alarm-after 1s
   The same, quiet about a cell that is misnamed: recordings of its good welds, all in the mode expected:
     arc-transfer watch tcp://logger.example:5025 --expect spray --good good1.csv good2.csv
+  Records against the welding procedure, which also says which mode is expected:
+    arc-transfer watch tcp://logger.example:5025 --procedure wps.json --trace-volts-at feeder --records records/ --id robot=R3
   A recording as if it were live, four times as fast:
     arc-transfer watch weld.wav --speed 4
 `;
@@ -80,9 +83,10 @@ export function registerWatch(program: Command): void {
     .option('--mqtt-ca <file>', 'certificate of the authority that signed the broker’s')
     .option('--mqtt-cert <file>', 'certificate of this client')
     .option('--mqtt-key <file>', 'its key');
-  addLanguageFlag(command);
+  addReaderFlags(command.optionsGroup('Words, and units of records:'));
   addReadingFlags(command);
   addSetupFlags(command);
+  addRecordFlags(command);
   addSettingFlags(command);
   command.action(async (source: string | undefined, options: Record<string, unknown>) => {
     const { watchCommand } = await import('../../watch/command.js');

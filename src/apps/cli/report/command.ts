@@ -10,10 +10,11 @@ import type { Engine } from '../../terminal/judge/engine.js';
 import { createProgress } from '../../terminal/progress.js';
 import { filesOfOptions } from '../../terminal/spare-inputs.js';
 import { visible, type Words } from '../../view/index.js';
+import { recordWriter } from '../classify/record-writer.js';
 import { classifyAll, sayTally, type Tally } from '../classify/run.js';
 import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
 import { loadPageScript } from './page-script.js';
-import { createPageWriter } from './page-writer.js';
+import { createPageWriter, together } from './page-writer.js';
 import { type EvidenceEngine, withEvidence } from './with-evidence.js';
 
 type Options = Readonly<Record<string, unknown>>;
@@ -36,11 +37,17 @@ export async function reportCommand(
   const collecting = withEvidence(engine ?? (await engineOf(options)));
   const read = inputs.map(({ path }) => path);
   const { writer, sink } = await createOutput(collecting, options, read, { several, words });
+  const rules = {
+    overwrite: options['overwrite'] === true,
+    inputs: [...read, ...filesOfOptions(options)],
+  };
+  const records = await recordWriter(options, rules);
   const progress = createProgress(inputs.length);
   const job = { engine: collecting, setup, settings, reading, progress };
   let tally: Tally;
   try {
-    tally = await classifyAll(inputs, job, { writer, sink, failOn: [] });
+    const both = records ? together(writer, records) : writer;
+    tally = await classifyAll(inputs, job, { writer: both, sink, failOn: [] });
     await sink.close(true);
   } catch (error) {
     await sink.close(false);

@@ -1,5 +1,7 @@
 import type { Server } from 'node:http';
 import { renderUnicodeCompact } from 'uqr';
+import { setupLink } from '../../../setup/index.js';
+import { readProcedureFile } from '../../terminal/flags/procedure-file.js';
 import { reachable, readPlace, urlOf } from './address.js';
 import { type Certificate, ownCertificate } from './certificate.js';
 import { startServer } from './server.js';
@@ -14,17 +16,26 @@ type Options = Readonly<Record<string, unknown>>;
  */
 export async function serveCommand(options: Options): Promise<void> {
   const place = readPlace(options);
+  const link = await linkOf(options);
   const site = await loadSite();
   const addresses = place.open ? reachable(place.address) : [];
   const certificate = place.open ? await ownCertificate(addresses) : null;
   const { server, port } = await startServer(site, place, certificate);
   const scheme = certificate ? 'https' : 'http';
   const shown = addresses.length > 0 ? addresses : [place.address];
-  const urls = shown.map((one) => urlOf(scheme, one, port));
+  const urls = shown.map((one) => `${urlOf(scheme, one, port)}${link}`);
   // The address is the data of this command; everything else is words.
   process.stdout.write(`${urls.join('\n')}\n`);
   process.stderr.write(certificate ? openWords(urls, certificate) : HERE_ONLY);
   stopOnSignal(server);
+}
+
+/** What a procedure fixes travels behind the `#` of the address, so that pages kept for use offline take it too. */
+async function linkOf(options: Options): Promise<string> {
+  const procedure = await readProcedureFile(options);
+  if (!procedure) return '';
+  const { fillSetup } = await import('../../../procedure/index.js');
+  return setupLink(fillSetup(procedure, {}));
 }
 
 const HERE_ONLY = `The page is open to this machine only. For a phone in the same network: --address 0.0.0.0

@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../../core/index.js';
+import { linkedSetup } from '../../../setup/index.js';
 import { chooseUnits, chooseWords } from '../words/index.js';
 import { FileActions } from './file-actions.js';
 import { followLanguage } from './follow-language.js';
@@ -39,6 +40,7 @@ export class App {
     });
     await this.runStore.open();
     if (this.#typed === 0) await this.#loadSetup(this.store.state.booth);
+    this.#takeLinked();
   }
 
   go(tab: Tab): void {
@@ -105,6 +107,14 @@ export class App {
   async clear(): Promise<void> {
     this.#preferences.clear();
     await this.runs.clear();
+  }
+
+  /** What a procedure fixes, from the address that was opened, goes before what was kept. */
+  #takeLinked(): void {
+    const linked = linkedSetup(location.hash);
+    if (Object.keys(linked).length === 0 || this.#typed > 0) return;
+    const setup = { ...this.store.state.setup, ...linked };
+    this.store.set({ setup, setupError: null });
   }
 
   async #loadSetup(booth: string): Promise<void> {

@@ -1,11 +1,13 @@
 import { readFile } from 'node:fs/promises';
 import type { Command } from 'commander';
 import { ArcError } from '../../../core/index.js';
+import { note } from '../../../messages/index.js';
 import { parseSetup, SETUP_OPTIONS, type Setup } from '../../../setup/index.js';
+import { readProcedureFile } from './procedure-file.js';
 
 export type RawSetup = Readonly<Record<string, string | number>>;
 
-/** Adds every set-up option, and `--setup file.json`. */
+/** Adds every set-up option, `--setup file.json` and `--procedure file.json`. */
 export function addSetupFlags(command: Command): Command {
   command.optionsGroup('Set-up, as far as you know it (anything may be "unknown"):');
   for (const one of SETUP_OPTIONS) {
@@ -13,23 +15,44 @@ export function addSetupFlags(command: Command): Command {
     command.option(`${one.flag} ${value}`, `${one.help}, e.g. ${one.example}`);
     for (const alias of one.aliases) command.option(`${alias} ${value}`, `same as ${one.flag}`);
   }
-  return command.option(
-    '--setup <file.json>',
-    'the same as a file; options given here win over it',
-  );
+  return command
+    .option('--setup <file.json>', 'the same as a file; options given here win over it')
+    .option(
+      '--procedure <file.json>',
+      'what the welding procedure allows (arc-transfer help procedure); it fills what is not stated',
+    );
 }
 
 /**
- * The set-up from the parsed options and the `--setup` file.
+ * The set-up from the parsed options, the `--setup` file and the procedure. What was stated otherwise than the
+ * procedure says is noted.
  *
  * @throws ArcError for a file that cannot be read and for whatever `parseSetup` refuses.
  */
 export async function readSetup(options: Readonly<Record<string, unknown>>): Promise<Setup> {
-  return parseSetup(await readRawSetup(options));
+  const setup = parseSetup(await readRawSetup(options));
+  const procedure = await readProcedureFile(options);
+  if (!procedure) return setup;
+  const { contradictions } = await import('../../../procedure/index.js');
+  const stated = parseSetup(await readStatedSetup(options));
+  for (const one of contradictions(procedure, stated))
+    setup.notes.push(note('outside-procedure', { ...one }));
+  return setup;
 }
 
-/** The same in the words of the user, not yet checked. */
+/** The same in the words of the user, with what the procedure fixes; not yet checked without one. */
 export async function readRawSetup(options: Readonly<Record<string, unknown>>): Promise<RawSetup> {
+  const stated = await readStatedSetup(options);
+  const procedure = await readProcedureFile(options);
+  if (!procedure) return stated;
+  const { fillSetup } = await import('../../../procedure/index.js');
+  return fillSetup(procedure, stated);
+}
+
+/** What was stated of the run itself, by options and the `--setup` file; not yet checked. */
+export async function readStatedSetup(
+  options: Readonly<Record<string, unknown>>,
+): Promise<RawSetup> {
   const file = options['setup'];
   const stated = typeof file === 'string' ? await readSetupFile(file) : {};
   const flags: Record<string, string | number> = {};
