@@ -1,5 +1,11 @@
 export * from './acoustic/index.js';
 export {
+  DISTURBANCE_KINDS,
+  type Disturbance,
+  type DisturbanceKind,
+  type DisturbanceReport,
+} from './disturbances.js';
+export {
   CURRENT_FEATURES,
   createElectricalExtractor,
   type ElectricalExtractorOptions,
