@@ -1,19 +1,4 @@
-/** What can go wrong with an arc that has a beginning and an end. */
-export const DISTURBANCE_KINDS = [
-  'long-short',
-  'arc-out',
-  'burn-back',
-  'long-arc',
-  'current-dip',
-] as const;
-export type DisturbanceKind = (typeof DISTURBANCE_KINDS)[number];
-
-/** One disturbance, seconds from the first sample, `[startS, endS)`. */
-export interface Disturbance {
-  kind: DisturbanceKind;
-  startS: number;
-  endS: number;
-}
+import type { Disturbance, DisturbanceKind } from '../core/index.js';
 
 /** What a trace shows of disturbances. */
 export interface DisturbanceReport {
@@ -25,4 +10,14 @@ export interface DisturbanceReport {
   judgedS: number;
   /** Kinds that the channels at hand cannot show. */
   notShown: DisturbanceKind[];
+}
+
+/** The same in the time of a recording that began `byS` seconds earlier. */
+export function laterBy(report: DisturbanceReport, byS: number): DisturbanceReport {
+  const marks = report.marks.map(({ kind, startS, endS }) => ({
+    kind,
+    startS: Math.max(0, startS + byS),
+    endS: Math.max(0, endS + byS),
+  }));
+  return { ...report, marks };
 }

@@ -1,10 +1,5 @@
 export * from './acoustic/index.js';
-export {
-  DISTURBANCE_KINDS,
-  type Disturbance,
-  type DisturbanceKind,
-  type DisturbanceReport,
-} from './disturbances.js';
+export { type DisturbanceReport, laterBy } from './disturbances.js';
 export {
   CURRENT_FEATURES,
   createElectricalExtractor,

@@ -1,10 +1,6 @@
+import { DISTURBANCE_KINDS, type Disturbance, type DisturbanceKind } from '../../../core/index.js';
 import { mean } from '../../../dsp/index.js';
-import {
-  DISTURBANCE_KINDS,
-  type Disturbance,
-  type DisturbanceKind,
-  type DisturbanceReport,
-} from '../../disturbances.js';
+import type { DisturbanceReport } from '../../disturbances.js';
 import type { RunFigures } from '../../extractor.js';
 import { Running } from '../running.js';
 import type { Slot } from '../slot-analyser.js';
