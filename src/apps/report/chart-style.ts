@@ -52,6 +52,7 @@ pattern.mode-none .ink-line{stroke-width:1;stroke-opacity:.55}
 .trace-sound{stroke:var(--sound)}
 .rate{fill:none;stroke:var(--ink);stroke-width:2}
 .mark-short{fill:var(--ink)}
+.mark-fault{fill:var(--bad);stroke:var(--ink);stroke-width:.6}
 .mark-drop{fill:var(--globular);stroke:var(--ink);stroke-width:.6}
 .mark-density{stroke:var(--ink);stroke-width:1.6;fill:none}
 .bar{stroke:var(--ink);stroke-width:.6}

@@ -22,12 +22,6 @@ export function rateUpTo(value: number, good: number, watch: number): Rating {
   return value <= watch ? 'watch' : 'bad';
 }
 
-/** The worse of two. */
-export function worse(a: Rating, b: Rating): Rating {
-  const order: readonly Rating[] = ['good', 'watch', 'bad'];
-  return order[Math.max(order.indexOf(a), order.indexOf(b))]!;
-}
-
 export function usual(of: ConditionName, mode: Mode | null = null): Made {
   return message('condition-usual', { of, mode });
 }

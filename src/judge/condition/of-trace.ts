@@ -1,7 +1,7 @@
 import type { Mode } from '../../core/index.js';
 import type { DisturbanceReport, RunFigures } from '../../features/index.js';
 import { message } from '../../messages/index.js';
-import { type Finding, type Rating, rateUpTo, usual, worse } from './finding.js';
+import { type Finding, type Rating, rateUpTo, usual } from './finding.js';
 
 /** Limits of good and watch that rest on counts and lengths; own choice. */
 const STUBS_A_SECOND = 0.2;
@@ -98,8 +98,8 @@ export function disturbanceFindings(
 /** Own choice, all of them; the sources of what is usual stand in its sentence. */
 const TOUCHES_HZ = { good: 2, watch: 10 };
 const TOUCH_SHARE = { good: 0.1, watch: 0.25 };
-const RUPTURE = { good: 2.5, watch: 3.5 };
-const RUPTURE_SPREAD = { good: 0.3, watch: 0.5 };
+const RUPTURE_OVER_MEAN = 2.5;
+const RUPTURE_SPREAD = 0.3;
 const INDEX = { good: 1, watch: 1.6 };
 const CLOCK = { good: 0.15, watch: 0.3 };
 const SPREAD = { good: 0.04, watch: 0.08 };
@@ -146,11 +146,10 @@ function spatter(mode: Mode, at: At): Finding | null {
   ];
   const over = meanA / at('meanCurrentA');
   if (!(over > 0) || Number.isNaN(sdA)) return null;
-  const high = rateUpTo(over, RUPTURE.good, RUPTURE.watch);
-  const uneven = rateUpTo(sdA / meanA, RUPTURE_SPREAD.good, RUPTURE_SPREAD.watch);
   return {
     name: 'spatter',
-    rating: worse(high, uneven),
+    // Never worse than "watch": the current is a risk, no spatter was seen.
+    rating: over <= RUPTURE_OVER_MEAN && sdA <= RUPTURE_SPREAD * meanA ? 'good' : 'watch',
     value: over,
     unit: '1',
     text: message('condition-spatter', { meanA, sdA, mostA, overMeanCurrent: over }),

@@ -14,8 +14,7 @@ const s = (seconds: number, write: Writer): string => `${write.fixed(seconds, 2)
 const USUAL: Readonly<Record<ConditionName, string>> = {
   stubbing: 'none; a short over 20 ms counts (common practice, no source)',
   'arc-outs': 'none within a weld (own choice)',
-  'burn-back':
-    'none; 4 V over the median of the run before the arc goes out for good or for 0.2 s (own choice)',
+  'burn-back': 'none; 4 V over the median of the run before the arc goes out (own choice)',
   'long-arc': 'up to 2 % of the arc time; 3 V over the median of the run for 0.1 s (own choice)',
   'current-dips': 'none; a fifth below the median of the run for 0.2 s (own choice)',
   'slow-swings':

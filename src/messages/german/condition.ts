@@ -7,7 +7,7 @@ const SIGNS: Readonly<Record<ColdSign, string>> = {
   'current-dips': 'Einbrüche des Stroms',
 };
 
-const times = (count: number): string => `${count}-mal`;
+const times = (count: number): string => (count === 1 ? 'einmal' : `${count}-mal`);
 const ms = (seconds: number, write: Writer): string => `${write.short(1000 * seconds, 0)} ms`;
 const s = (seconds: number, write: Writer): string => `${write.fixed(seconds, 2)} s`;
 
@@ -15,7 +15,7 @@ const USUAL: Readonly<Record<ConditionName, string>> = {
   stubbing: 'keines; gezählt wird ein Kurzschluss über 20 ms (gängige Praxis, ohne Quelle)',
   'arc-outs': 'keine innerhalb einer Naht (eigene Festlegung)',
   'burn-back':
-    'keines; 4 V über dem Median des Versuchs, bevor der Lichtbogen ganz oder für 0,2 s erlischt (eigene Festlegung)',
+    'keines; 4 V über dem Median des Versuchs, bevor der Lichtbogen erlischt (eigene Festlegung)',
   'long-arc':
     'bis 2 % der Lichtbogenzeit; 3 V über dem Median des Versuchs für 0,1 s (eigene Festlegung)',
   'current-dips': 'keine; ein Fünftel unter dem Median des Versuchs für 0,2 s (eigene Festlegung)',

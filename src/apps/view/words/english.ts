@@ -28,6 +28,15 @@ const MODES = {
   'pulsed-spray': 'pulsed spray',
 } as const;
 
+/** What is marked singly, one and several. */
+const MARKS: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  'long-short': ['short over 20 ms', 'shorts over 20 ms'],
+  'arc-out': ['arc-out', 'arc-outs'],
+  'burn-back': ['burn-back', 'burn-backs'],
+  'long-arc': ['long arc', 'long arcs'],
+  'current-dip': ['dip of the current', 'dips of the current'],
+};
+
 const TIME: TimeWords = {
   heading: 'When did it happen?',
   toolbar: 'View over time',
@@ -64,9 +73,10 @@ const TIME: TimeWords = {
   axisS: 'time in the recording, s',
   frequency: 'frequency, kHz (more ink is louder)',
   perSecond: (events) => `${events}, a second`,
-  marksInView: (what, count) => `${what}s: ${count} in view`,
+  marksInView: (what, count) => `${MARKS[what]?.[1] ?? `${what}s`}: ${count} in view`,
   keptUpTo: (time, total) => `; kept up to ${time} only, ${total} in all`,
-  markAt: (what, seconds, ms) => `${what} at ${seconds} s${ms === '' ? '' : `, ${ms} ms`}`,
+  markAt: (what, seconds, ms) =>
+    `${MARKS[what]?.[0] ?? what} at ${seconds} s${ms === '' ? '' : `, ${ms} ms`}`,
   block: (name, from, until, confidence) => `${name}, ${to(from, until)}, confidence ${confidence}`,
   part: (mode, from, until) => `${mode ?? 'not clear'} from ${to(from, until)} s`,
   description: (from, until, parts, more) => {
@@ -82,7 +92,7 @@ const TIME: TimeWords = {
     level: (db) => `level ${db} dB of full scale`,
     noRate: 'no clear event rate',
     rate: (value, events) => `${value} ${events} a second`,
-    inMark: (what, ms) => `in a ${what} of ${ms} ms`,
+    inMark: (what, ms) => `in a ${MARKS[what]?.[0] ?? what} of ${ms} ms`,
   },
 };
 
@@ -226,6 +236,25 @@ const RESULT: ResultWords = {
   compared: (what) => `Compared: ${what}.`,
   speaksForIt: 'Speaks for it',
   speaksAgainstIt: 'Speaks against it',
+  condition: {
+    heading: 'How the arc behaved',
+    names: {
+      stubbing: 'stubbing',
+      'arc-outs': 'arc-outs',
+      'burn-back': 'burn-back',
+      'long-arc': 'long arc',
+      'current-dips': 'dips of the current',
+      'slow-swings': 'slow swings',
+      touches: 'touches',
+      spatter: 'spatter risk',
+      regularity: 'regularity',
+      'cold-lap': 'cold lap risk',
+    },
+    ratings: { good: 'good', watch: 'watch', bad: 'bad' },
+    good: (count, of) => `${count} of ${of} things looked at are as usual.`,
+    notJudged: 'Not judged',
+    heads: ['What', 'Rating', 'Seen', 'Usual'],
+  },
   heatInput: (without, within) => {
     const ways = [
       without === null ? '' : `${without} without thermal efficiency (AWS, ASME)`,
@@ -256,6 +285,14 @@ const TERMINAL: TerminalWords = {
     mode: 'mode',
     sure: 'sure',
     rate: 'rate',
+    disturbed: 'faults',
+    disturbances: {
+      'long-short': '| short over 20 ms',
+      'arc-out': 'o arc-out',
+      'burn-back': 'b burn-back',
+      'long-arc': '^ long arc',
+      'current-dip': 'v dip of the current',
+    },
     unclear: '? arc, mode not clear',
     leftOut: '- arc, left out',
     noArc: '· no arc',
@@ -275,6 +312,7 @@ const REPORT: ReportWords = {
   onThisPage: 'On this page',
   links: {
     next: 'What to check next',
+    condition: 'How the arc behaved',
     when: 'When',
     shape: 'What the arc looks like',
     place: 'Where it sits',

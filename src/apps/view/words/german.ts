@@ -26,6 +26,11 @@ const { mode: nameOf, and, or } = GERMAN_WORDS;
 const MARKS: Readonly<Record<string, readonly [one: string, many: string]>> = {
   'short circuit': ['Kurzschluss', 'Kurzschlüsse'],
   drop: ['Tropfen', 'Tropfen'],
+  'long-short': ['Kurzschluss über 20 ms', 'Kurzschlüsse über 20 ms'],
+  'arc-out': ['Erlöschen', 'Erlöschen'],
+  'burn-back': ['Zurückbrennen', 'Zurückbrennen'],
+  'long-arc': ['langer Lichtbogen', 'lange Lichtbögen'],
+  'current-dip': ['Einbruch des Stroms', 'Einbrüche des Stroms'],
 };
 
 /** The run over time in German. */
@@ -269,6 +274,25 @@ const RESULT: ResultWords = {
   compared: (what) => `Verglichen: ${what}.`,
   speaksForIt: 'Dafür spricht',
   speaksAgainstIt: 'Dagegen spricht',
+  condition: {
+    heading: 'Wie der Lichtbogen brannte',
+    names: {
+      stubbing: 'Stochern',
+      'arc-outs': 'Erlöschen',
+      'burn-back': 'Zurückbrennen',
+      'long-arc': 'langer Lichtbogen',
+      'current-dips': 'Einbrüche des Stroms',
+      'slow-swings': 'langsame Schwankungen',
+      touches: 'Berührungen',
+      spatter: 'Spritzergefahr',
+      regularity: 'Regelmäßigkeit',
+      'cold-lap': 'Gefahr von Bindefehlern',
+    },
+    ratings: { good: 'gut', watch: 'beobachten', bad: 'schlecht' },
+    good: (count, of) => `${count} von ${of} Punkten sind wie üblich.`,
+    notJudged: 'Nicht beurteilt',
+    heads: ['Was', 'Urteil', 'Gesehen', 'Üblich'],
+  },
   heatInput: (without, within) => {
     const ways = [
       without === null ? '' : `${without} ohne thermischen Wirkungsgrad (AWS, ASME)`,
@@ -300,6 +324,14 @@ const TERMINAL: TerminalWords = {
     mode: 'Art',
     sure: 'Sicherheit',
     rate: 'Takt',
+    disturbed: 'Störung',
+    disturbances: {
+      'long-short': '| Kurzschluss über 20 ms',
+      'arc-out': 'o erloschen',
+      'burn-back': 'b zurückgebrannt',
+      'long-arc': '^ langer Lichtbogen',
+      'current-dip': 'v Einbruch des Stroms',
+    },
     unclear: '? Lichtbogen, Art nicht klar',
     leftOut: '- Lichtbogen, ausgelassen',
     noArc: '· kein Lichtbogen',
@@ -319,6 +351,7 @@ const REPORT: ReportWords = {
   onThisPage: 'Auf dieser Seite',
   links: {
     next: 'Als Nächstes prüfen',
+    condition: 'Wie der Lichtbogen brannte',
     when: 'Wann',
     shape: 'Wie der Lichtbogen aussieht',
     place: 'Wo er liegt',

@@ -1,6 +1,6 @@
 import type { Result } from '../../../analysis/result/index.js';
-import type { Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
-import type { Language } from '../../../messages/index.js';
+import type { DisturbanceKind, Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
+import type { ConditionName, Language } from '../../../messages/index.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
 import type { PictureWords, TimePictureWords } from './picture-words.js';
 
@@ -47,6 +47,19 @@ export interface ResultWords {
   speaksAgainstIt: string;
   /** Energy along the seam as codes count it; null for the way that was not asked for. */
   heatInput(without: string | null, within: string | null): string;
+  condition: ConditionWords;
+}
+
+/** What is said around the findings on how the arc behaved. */
+export interface ConditionWords {
+  heading: string;
+  names: Record<ConditionName, string>;
+  ratings: Record<'good' | 'watch' | 'bad', string>;
+  /** How many things are as usual, of how many looked at. */
+  good(count: number, of: number): string;
+  notJudged: string;
+  /** Heads of the table: what, rating, what was seen, what is usual. */
+  heads: readonly [string, string, string, string];
 }
 
 /** Headings and lines of the terminal. */
@@ -71,6 +84,9 @@ export interface TerminalWords {
     mode: string;
     sure: string;
     rate: string;
+    /** Where something disturbed the arc, and what its marks mean. */
+    disturbed: string;
+    disturbances: Record<DisturbanceKind, string>;
     unclear: string;
     leftOut: string;
     noArc: string;
@@ -88,7 +104,7 @@ export interface ReportWords {
   skip: string;
   allRuns: string;
   onThisPage: string;
-  links: Record<'next' | 'when' | 'shape' | 'place' | 'why' | 'how', string>;
+  links: Record<'next' | 'condition' | 'when' | 'shape' | 'place' | 'why' | 'how', string>;
   madeBy(tool: string): string;
   chances: string;
   questions: string;
