@@ -167,7 +167,7 @@ function conditionOf(
       findings: seen.findings.map(({ text, usual, ...one }) => ({
         ...one,
         text: text.text,
-        textMessage: said(text),
+        ...said(text),
         usual: usual.text,
         usualMessage: said(usual),
       })),

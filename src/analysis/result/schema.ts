@@ -47,7 +47,8 @@ const arcConditionSchema = z.object({
       value: z.number(),
       unit: z.string(),
       text: z.string(),
-      textMessage: messageSchema,
+      code: z.string(),
+      params: paramsSchema,
       /** What is usual, and where that comes from. */
       usual: z.string(),
       usualMessage: messageSchema,

@@ -145,7 +145,7 @@ function viewCondition({ arcCondition }: Result, words: Words): ConditionView | 
     name: names[one.name] ?? one.name,
     rating: one.rating,
     words: condition.ratings[one.rating],
-    text: tell(one.text, one.textMessage, words),
+    text: tell(one.text, one, words),
     usual: tell(one.usual, one.usualMessage, words),
   }));
   const rank = { bad: 0, watch: 1, good: 2 };

@@ -59,7 +59,7 @@ export const CONDITION: CatalogueOf<ConditionParams> = {
   'condition-burn-back': ({ count }) =>
     count === 0
       ? 'Kein Zurückbrennen des Drahtes.'
-      : `Der Draht brennt ${times(count)} zurück: Der Lichtbogen wird lang und erlischt dann, während die Stromquelle eingeschaltet ist. Stromdüse, Drahtführung und Vorschubrollen ansehen.`,
+      : `Der Draht brennt ${times(count)} zurück: Der Lichtbogen wird lang und erlischt dann, während die Stromquelle eingeschaltet ist. Kontaktrohr, Drahtführungsseele und Vorschubrollen ansehen.`,
   'condition-long-arc': ({ count, totalS }, write) =>
     count === 0
       ? 'Der Lichtbogen ist nirgends länger als sonst im Versuch.'
