@@ -1,5 +1,6 @@
 export { patternDefinitions } from './charts/mode-marks.js';
 export { compareSection } from './compare-page.js';
+export { comparisonPage } from './comparison-page.js';
 export { htmlDocument } from './document.js';
 export { escapeHtml } from './escape.js';
 export { figureFile } from './figure-file.js';

@@ -1,3 +1,4 @@
+export { type ChangeView, type ComparisonView, viewComparison } from './comparison-view.js';
 export { CONFIDENCE_BOUNDS } from './confidence.js';
 export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
 export { jsonText } from './json.js';

@@ -3,7 +3,9 @@ import type { RateTrack } from '../../../analysis/compare/index.js';
 import { type Result, resultSchema } from '../../../analysis/result/index.js';
 import { ArcError } from '../../../core/index.js';
 import { openFileSource } from '../../../files/file-source.js';
+import type { RunView } from '../../report/index.js';
 import { classifyOne, type Job } from '../../terminal/judge/classify-one.js';
+import { withEvidence } from '../report/with-evidence.js';
 import { RateCollector } from './rate-collector.js';
 
 /** One of the two things compared. */
@@ -11,13 +13,15 @@ export interface Side {
   result: Result;
   /** Null for a result document: it holds no rates by window. */
   track: RateTrack | null;
+  /** What a page can show of it: words alone of a result document. */
+  view: RunView;
 }
 
 /** A recording is analysed; a file that begins with a brace is taken for a result document. */
 export async function readSide(path: string, job: Job): Promise<Side> {
-  if (await beginsWithBrace(path)) return { result: await readDocument(path), track: null };
+  if (await beginsWithBrace(path)) return documentSide(await readDocument(path));
   let collector: RateCollector | undefined;
-  const { engine } = job;
+  const engine = withEvidence(job.engine);
   const result = await classifyOne(
     { path, origin: 'named' },
     {
@@ -32,7 +36,11 @@ export async function readSide(path: string, job: Job): Promise<Side> {
     },
   );
   if (result === undefined) throw notComparable(path, 'it is no recording');
-  return { result, track: collector?.track ?? null };
+  return { result, track: collector?.track ?? null, view: engine.take(result) };
+}
+
+function documentSide(result: Result): Side {
+  return { result, track: null, view: { result, evidence: null, placement: null, modelCard: {} } };
 }
 
 /** False for what cannot be opened: the reading then says why. */

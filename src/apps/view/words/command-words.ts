@@ -2,8 +2,12 @@ import type { Status } from '../../../core/index.js';
 
 /** What `compare` says beside the sentences of the comparison. */
 export interface CompareWords {
-  before: string;
-  after: string;
+  /** The two runs: one before and one after, or a run and its reference. */
+  heads: Record<'before' | 'reference', readonly [string, string]>;
+  title(before: string, after: string): string;
+  columns: { figure: string; change: string; chance: string };
+  notRated: string;
+  sameRatings(same: number, of: number): string;
   mode: string;
   answers: Record<'same' | 'changed' | 'cannot-tell', string>;
   figures(clear: number, judged: number): string;
@@ -14,7 +18,7 @@ export interface CompareWords {
   interval(range: string, level: string, moreThanChance: boolean, p: string, how: string): string;
   range(low: string, high: string, unit: string): string;
   overEachRun: string;
-  trend(run: 'before' | 'after', clear: boolean, range: string): string;
+  trend(run: string, clear: boolean, range: string): string;
 }
 
 /** What `expect` says beside the sentences of the expectation. */

@@ -376,8 +376,11 @@ const REPORT: ReportWords = {
 };
 
 const COMPARE: CompareWords = {
-  before: 'Before',
-  after: 'After',
+  heads: { before: ['Before', 'After'], reference: ['Reference', 'Run'] },
+  title: (before, after) => `${before} against ${after}`,
+  columns: { figure: 'Figure', change: 'Change', chance: 'More than chance?' },
+  notRated: 'not rated',
+  sameRatings: (same, of) => `${same} of ${of} rated the same`,
   mode: 'Mode',
   answers: { same: '= same', changed: '→ changed', 'cannot-tell': '? cannot tell' },
   figures: (clear, judged) => `Figures: ${clear} of ${judged} changed by more than chance`,
@@ -389,7 +392,7 @@ const COMPARE: CompareWords = {
   range: (low, high, unit) => `${to(low, high)}${unit}`,
   overEachRun: 'Over each run',
   trend: (run, clear, range) =>
-    `${run}: ${clear ? 'a clear trend' : 'no clear trend'} of the event rate, ${range} Hz a minute`,
+    `${run.toLowerCase()}: ${clear ? 'a clear trend' : 'no clear trend'} of the event rate, ${range} Hz a minute`,
 };
 
 const EXPECT: ExpectWords = {

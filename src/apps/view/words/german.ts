@@ -419,8 +419,11 @@ const REPORT: ReportWords = {
 };
 
 const COMPARE: CompareWords = {
-  before: 'Vorher',
-  after: 'Nachher',
+  heads: { before: ['Vorher', 'Nachher'], reference: ['Vorbild', 'Versuch'] },
+  title: (before, after) => `${before} gegen ${after}`,
+  columns: { figure: 'Kennzahl', change: 'Änderung', chance: 'Mehr als Zufall?' },
+  notRated: 'nicht beurteilt',
+  sameRatings: (same, of) => `${same} von ${of} gleich beurteilt`,
   mode: 'Lichtbogenart',
   answers: { same: '= gleich', changed: '→ geändert', 'cannot-tell': '? nicht zu sagen' },
   figures: (clear, judged) =>
@@ -434,7 +437,7 @@ const COMPARE: CompareWords = {
   range: (low, high, unit) => `${bis(low, high)}${unit}`,
   overEachRun: 'Im Verlauf jedes Versuchs',
   trend: (run, clear, range) =>
-    `${run === 'before' ? 'vorher' : 'nachher'}: ${clear ? 'ein klarer Trend' : 'kein klarer Trend'} der Ereignisse, ${range} Hz je Minute`,
+    `${run}: ${clear ? 'ein klarer Trend' : 'kein klarer Trend'} der Ereignisse, ${range} Hz je Minute`,
 };
 
 const EXPECT: ExpectWords = {
