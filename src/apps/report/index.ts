@@ -10,3 +10,4 @@ export { PAGE_STYLE } from './page-style.js';
 export { runPage } from './run-page.js';
 export { runPictures } from './run-pictures.js';
 export type { RunView, TimeRun } from './run-view.js';
+export { sweepPage, sweepPicture } from './sweep-page.js';

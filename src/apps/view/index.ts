@@ -20,6 +20,7 @@ export {
   viewVerdict,
 } from './result-view.js';
 export { cautionLines } from './sections.js';
+export { type StepView, sayStepPlace, viewSteps } from './sweep-view.js';
 export { type Coded, tell, tellAll } from './tell.js';
 export { type TerminalOptions, terminalText } from './terminal.js';
 export type { EventRates } from './timeline-bar.js';

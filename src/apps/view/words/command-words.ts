@@ -1,5 +1,49 @@
 import type { Status } from '../../../core/index.js';
 
+/** What `sweep` says, and `expect` of a machine file. */
+export interface SweepWords {
+  title(machine: string): string;
+  steps(count: number): string;
+  heads: readonly [
+    step: string,
+    from: string,
+    mode: string,
+    sure: string,
+    volts: string,
+    amperes: string,
+    dial: string,
+    feed: string,
+    spread: string,
+    off: string,
+  ];
+  best: string;
+  bestOf(mode: string, place: string, spread: string): string;
+  none: string;
+  measured: string;
+  published: string;
+  noPublished: string;
+  /** Means of a step in words, and its dial and feed; each may be null. */
+  place(
+    volts: string | null,
+    amperes: string | null,
+    dial: string | null,
+    feed: string | null,
+  ): string;
+  mapTitle: string;
+  mapDescription(steps: number): string;
+  mostEven: string;
+  unclear: string;
+  disagrees(count: number, of: number): string;
+  fileWritten(machine: string): string;
+  first(machine: string): string;
+  near(mode: string | null, sure: string, place: string): string;
+  notNear(machine: string): string;
+  otherWire(machine: string): string;
+  setLike(mode: string, place: string): string;
+  neverRan(mode: string): string;
+  caution: string;
+}
+
 /** What `compare` says beside the sentences of the comparison. */
 export interface CompareWords {
   /** The two runs: one before and one after, or a run and its reference. */

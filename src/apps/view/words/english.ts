@@ -1,5 +1,11 @@
 import { ENGLISH_MAP } from '../process-map/words.js';
-import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import type {
+  CompareWords,
+  ExpectWords,
+  InspectWords,
+  SweepWords,
+  WatchWords,
+} from './command-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -395,6 +401,58 @@ const COMPARE: CompareWords = {
     `${run.toLowerCase()}: ${clear ? 'a clear trend' : 'no clear trend'} of the event rate, ${range} Hz a minute`,
 };
 
+const SWEEP: SweepWords = {
+  title: (machine) => `Measured map: ${machine}`,
+  steps: (count) => `${count} ${count === 1 ? 'step' : 'steps'}`,
+  heads: [
+    'Step',
+    'From',
+    'Mode',
+    'Sure',
+    'Mean V',
+    'Mean A',
+    'Dial V',
+    'Feed',
+    'Spread',
+    'Not as usual',
+  ],
+  best: 'Most even step of each mode',
+  bestOf: (mode, place, spread) => `${mode}: ${place}, spread ${spread}`,
+  none: 'No step was named surely enough.',
+  measured: 'Measured on this machine',
+  published: 'As published for this wire and gas',
+  noPublished: 'State wire and gas to see the published map beside it.',
+  place: (volts, amperes, dial, feed) =>
+    [
+      volts && amperes ? `${volts} and ${amperes} measured` : (volts ?? amperes),
+      dial && `dial ${dial}`,
+      feed && `feed ${feed}`,
+    ]
+      .filter(Boolean)
+      .join(', ') || 'place not known',
+  mapTitle: 'Steps over mean current and voltage',
+  mapDescription: (steps) =>
+    `${steps} steps, each with the letter of its mode; a ring marks the most even of each mode. The same as the table.`,
+  mostEven: 'most even',
+  unclear: 'mode not clear',
+  disagrees: (count, of) =>
+    `${count} of ${of} sure steps lie where the published map gives another mode for the measured volts, taken as at the feeder.`,
+  fileWritten: (machine) => `Measured on ${machine}; use it with expect --machine`,
+  first: (machine) => `Measured on ${machine}: this goes before the published tables below`,
+  near: (mode, sure, place) =>
+    mode === null
+      ? `The nearest step (${place}) named no mode.`
+      : `${mode}, ${sure}: the nearest step was ${place}.`,
+  notNear: (machine) =>
+    `No step of ${machine} lies near the stated point (1 V and 7 %): the tables below answer.`,
+  otherWire: (machine) =>
+    `${machine} was measured with another wire or gas than stated: the tables below answer.`,
+  setLike: (mode, place) => `${mode} ran most evenly at ${place}.`,
+  neverRan: (mode) => `No step gave ${mode} surely enough.`,
+  caution:
+    'Measured on one machine, wire, gas and hand, on the day. Stay within the qualified procedure; weld a test piece before the job.',
+};
+
 const EXPECT: ExpectWords = {
   likely: 'What to expect',
   setFor: (mode) => `Where to set it for ${mode}`,
@@ -510,6 +568,7 @@ export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   terminal: TERMINAL,
   report: REPORT,
   compare: COMPARE,
+  sweep: SWEEP,
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,

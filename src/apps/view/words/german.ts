@@ -1,6 +1,12 @@
 import { GERMAN_WORDS } from '../../../messages/index.js';
 import { GERMAN_MAP } from '../process-map/words.js';
-import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import type {
+  CompareWords,
+  ExpectWords,
+  InspectWords,
+  SweepWords,
+  WatchWords,
+} from './command-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -440,6 +446,58 @@ const COMPARE: CompareWords = {
     `${run}: ${clear ? 'ein klarer Trend' : 'kein klarer Trend'} der Ereignisse, ${range} Hz je Minute`,
 };
 
+const SWEEP: SweepWords = {
+  title: (machine) => `Gemessenes Kennfeld: ${machine}`,
+  steps: (count) => `${count} ${count === 1 ? 'Stufe' : 'Stufen'}`,
+  heads: [
+    'Stufe',
+    'Ab',
+    'Lichtbogenart',
+    'Sicherheit',
+    'V im Mittel',
+    'A im Mittel',
+    'Eingestellt V',
+    'Drahtvorschub',
+    'Streuung',
+    'Nicht wie üblich',
+  ],
+  best: 'Gleichmäßigste Stufe jeder Lichtbogenart',
+  bestOf: (mode, place, spread) => `${mode}: ${place}, Streuung ${spread}`,
+  none: 'Keine Stufe war sicher genug zu benennen.',
+  measured: 'An dieser Maschine gemessen',
+  published: 'Wie für diesen Draht und dieses Gas veröffentlicht',
+  noPublished: 'Draht und Gas angeben, um das veröffentlichte Kennfeld daneben zu sehen.',
+  place: (volts, amperes, dial, feed) =>
+    [
+      volts && amperes ? `${volts} und ${amperes} gemessen` : (volts ?? amperes),
+      dial && `eingestellt ${dial}`,
+      feed && `Drahtvorschub ${feed}`,
+    ]
+      .filter(Boolean)
+      .join(', ') || 'Ort nicht bekannt',
+  mapTitle: 'Stufen über mittlerem Strom und mittlerer Spannung',
+  mapDescription: (steps) =>
+    `${steps} Stufen, jede mit dem Buchstaben ihrer Lichtbogenart; ein Ring zeigt die gleichmäßigste jeder Art. Dasselbe wie in der Tabelle.`,
+  mostEven: 'am gleichmäßigsten',
+  unclear: 'Art nicht klar',
+  disagrees: (count, of) =>
+    `${count} von ${of} sicheren Stufen liegen, wo das veröffentlichte Kennfeld für die gemessene Spannung, genommen wie am Drahtvorschubgerät, eine andere Lichtbogenart angibt.`,
+  fileWritten: (machine) => `An ${machine} gemessen; zu benutzen mit expect --machine`,
+  first: (machine) => `An ${machine} gemessen: Das geht den veröffentlichten Tabellen darunter vor`,
+  near: (mode, sure, place) =>
+    mode === null
+      ? `Die nächste Stufe (${place}) nannte keine Lichtbogenart.`
+      : `${mode}, ${sure}: Die nächste Stufe war ${place}.`,
+  notNear: (machine) =>
+    `Keine Stufe von ${machine} liegt nahe am angegebenen Punkt (1 V und 7 %): Die Tabellen darunter antworten.`,
+  otherWire: (machine) =>
+    `${machine} wurde mit anderem Draht oder Gas als angegeben gemessen: Die Tabellen darunter antworten.`,
+  setLike: (mode, place) => `${mode} brannte am gleichmäßigsten bei: ${place}.`,
+  neverRan: (mode) => `Keine Stufe ergab sicher genug: ${mode}.`,
+  caution:
+    'Gemessen an einer Maschine, mit einem Draht, Gas und Schweißer, an einem Tag. Innerhalb der Schweißanweisung bleiben; vor dem Bauteil ein Probestück schweißen.',
+};
+
 const EXPECT: ExpectWords = {
   likely: 'Was zu erwarten ist',
   setFor: (mode) => `Einstellung für: ${mode}`,
@@ -566,6 +624,7 @@ export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   terminal: TERMINAL,
   report: REPORT,
   compare: COMPARE,
+  sweep: SWEEP,
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,

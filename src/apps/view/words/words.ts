@@ -1,7 +1,13 @@
 import type { Result } from '../../../analysis/result/index.js';
 import type { DisturbanceKind, Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
 import type { ConditionName, Language } from '../../../messages/index.js';
-import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import type {
+  CompareWords,
+  ExpectWords,
+  InspectWords,
+  SweepWords,
+  WatchWords,
+} from './command-words.js';
 import type { PictureWords, TimePictureWords } from './picture-words.js';
 
 /** A text with the language it really is in, for screen readers. */
@@ -175,6 +181,7 @@ export interface Texts extends PictureWords {
   terminal: TerminalWords;
   report: ReportWords;
   compare: CompareWords;
+  sweep: SweepWords;
   expect: ExpectWords;
   inspect: InspectWords;
   watch: WatchWords;
