@@ -41,7 +41,7 @@ export function sweepChart(
   const axes = frame(
     BOX,
     { from: limits.leastA, to: limits.mostA, label: words.map.currentAxis },
-    { from: limits.leastV, to: limits.mostV, label: words.map.voltageAxis },
+    { from: limits.leastV, to: limits.mostV, label: words.sweep.heads[4] },
     words.numbers,
   );
   const inside = steps.filter(
