@@ -10,4 +10,5 @@ export { PAGE_STYLE } from './page-style.js';
 export { runPage } from './run-page.js';
 export { runPictures } from './run-pictures.js';
 export type { RunView, TimeRun } from './run-view.js';
+export { progressSection } from './sections/progress.js';
 export { sweepPage, sweepPicture } from './sweep-page.js';

@@ -7,6 +7,7 @@ export { plain } from './plain.js';
 export { MAP_HUES } from './process-map/hues.js';
 export { type FeedScale, mapInLetters } from './process-map/terminal-map.js';
 export type { MapWords } from './process-map/words.js';
+export { progressCells, progressCsv } from './progress-view.js';
 export {
   type CheckView,
   type ReasonView,

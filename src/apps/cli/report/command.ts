@@ -6,14 +6,17 @@ import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
 import { readSetup } from '../../terminal/flags/setup-flags.js';
 import { listInputs } from '../../terminal/inputs.js';
+import type { Job } from '../../terminal/judge/classify-one.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { createProgress } from '../../terminal/progress.js';
 import { filesOfOptions } from '../../terminal/spare-inputs.js';
-import { visible, type Words } from '../../view/index.js';
+import { visible } from '../../view/index.js';
 import { classifyAll, sayTally, type Tally } from '../classify/run.js';
+import { readSide } from '../compare/side.js';
 import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
 import { loadPageScript } from './page-script.js';
-import { createPageWriter } from './page-writer.js';
+import { createPageWriter, type PageWriterOptions } from './page-writer.js';
+import { readPeople } from './people.js';
 import { type EvidenceEngine, withEvidence } from './with-evidence.js';
 
 type Options = Readonly<Record<string, unknown>>;
@@ -35,7 +38,15 @@ export async function reportCommand(
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
   const collecting = withEvidence(engine ?? (await engineOf(options)));
   const read = inputs.map(({ path }) => path);
-  const { writer, sink } = await createOutput(collecting, options, read, { several, words });
+  const people = await readProgress(options, {
+    several,
+    job: { engine: collecting, setup, settings, reading },
+  });
+  const { writer, sink } = await createOutput(collecting, options, read, {
+    several,
+    words,
+    ...(people ? { progress: people } : {}),
+  });
   const progress = createProgress(inputs.length);
   const job = { engine: collecting, setup, settings, reading, progress };
   let tally: Tally;
@@ -56,7 +67,7 @@ async function createOutput(
   engine: EvidenceEngine,
   options: Options,
   read: readonly string[],
-  { several, words }: { several: boolean; words: Words },
+  { several, words, progress }: Pick<PageWriterOptions, 'several' | 'words' | 'progress'>,
 ) {
   const out = String(options['out']);
   const format = formatOf(options, out);
@@ -66,7 +77,7 @@ async function createOutput(
   const common = { out, overwrite, inputs, words, script: await loadPageScript() };
   if (format === 'html') {
     if (figure !== undefined) throw pageHasAll();
-    return createPageWriter(engine, { ...common, several });
+    return createPageWriter(engine, { ...common, several, ...(progress ? { progress } : {}) });
   }
   if (several) throw oneInput(format);
   const browser = text(options['browser']);
@@ -76,6 +87,44 @@ async function createOutput(
     format,
     browser,
     figure: whole ? null : (figure ?? 'time'),
+  });
+}
+
+/** Whose runs they are, and the run that they are held against. */
+async function readProgress(
+  options: Options,
+  { several, job }: { several: boolean; job: Omit<Job, 'progress'> },
+): Promise<PageWriterOptions['progress']> {
+  const given = text(options['progress']);
+  const reference = text(options['reference']);
+  if (given === undefined) {
+    if (reference !== undefined) throw needsProgress();
+    return undefined;
+  }
+  if (!several) throw severalInputs();
+  const personOf = await readPeople(given);
+  if (reference === undefined) return { personOf, wanted: job.setup.expectedMode, reference: null };
+  const quiet = { ...job, progress: createProgress(1) };
+  const side = await readSide(reference, quiet);
+  quiet.progress.clear();
+  return { personOf, wanted: job.setup.expectedMode, reference: side.result };
+}
+
+function needsProgress(): ArcError {
+  return new ArcError({
+    code: 'reference-without-progress',
+    what: '--reference was given without --progress.',
+    expected: '--progress with a pattern or table that says whose runs they are',
+    todo: 'Add --progress, or hold two runs against each other with compare --reference.',
+  });
+}
+
+function severalInputs(): ArcError {
+  return new ArcError({
+    code: 'several-inputs',
+    what: '--progress was given for one recording.',
+    expected: 'several recordings, or a folder of them',
+    todo: 'Name more recordings, or leave --progress out.',
   });
 }
 

@@ -1,5 +1,22 @@
 import type { Status } from '../../../core/index.js';
 
+/** People by day, in the index of a report. */
+export interface ProgressWords {
+  heading: string;
+  heads: readonly [
+    name: string,
+    day: string,
+    runs: string,
+    modeShare: string,
+    goodShare: string,
+    disturbances: string,
+    irregularity: string,
+    differing: string,
+  ];
+  description(names: number): string;
+  note: string;
+}
+
 /** What `sweep` says, and `expect` of a machine file. */
 export interface SweepWords {
   title(machine: string): string;

@@ -3,6 +3,7 @@ import type {
   CompareWords,
   ExpectWords,
   InspectWords,
+  ProgressWords,
   SweepWords,
   WatchWords,
 } from './command-words.js';
@@ -453,6 +454,23 @@ const SWEEP: SweepWords = {
     'Measured on one machine, wire, gas and hand, on the day. Stay within the qualified procedure; weld a test piece before the job.',
 };
 
+const PROGRESS: ProgressWords = {
+  heading: 'Progress by name and day',
+  heads: [
+    'Name',
+    'Day',
+    'Runs',
+    'Time in the mode',
+    'As usual',
+    'Disturbances a minute',
+    'Irregularity',
+    'Differs from the reference',
+  ],
+  description: (names) =>
+    `Share of the things looked at in the arc that are as usual, over days, for ${names} ${names === 1 ? 'name' : 'names'}. The same as the table.`,
+  note: 'Means of the runs of a day. Few runs say little: one weld differs from the next at the same settings. Nothing here grades a weld or a welder.',
+};
+
 const EXPECT: ExpectWords = {
   likely: 'What to expect',
   setFor: (mode) => `Where to set it for ${mode}`,
@@ -569,6 +587,7 @@ export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   report: REPORT,
   compare: COMPARE,
   sweep: SWEEP,
+  progress: PROGRESS,
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,

@@ -4,6 +4,7 @@ import type {
   CompareWords,
   ExpectWords,
   InspectWords,
+  ProgressWords,
   SweepWords,
   WatchWords,
 } from './command-words.js';
@@ -498,6 +499,23 @@ const SWEEP: SweepWords = {
     'Gemessen an einer Maschine, mit einem Draht, Gas und Schweißer, an einem Tag. Innerhalb der Schweißanweisung bleiben; vor dem Bauteil ein Probestück schweißen.',
 };
 
+const PROGRESS: ProgressWords = {
+  heading: 'Fortschritt nach Name und Tag',
+  heads: [
+    'Name',
+    'Tag',
+    'Versuche',
+    'Zeit in der Lichtbogenart',
+    'Wie üblich',
+    'Störungen je Minute',
+    'Unregelmäßigkeit',
+    'Weicht vom Vorbild ab',
+  ],
+  description: (names) =>
+    `Anteil der betrachteten Punkte, die wie üblich sind, über die Tage, für ${names} Namen. Dasselbe wie in der Tabelle.`,
+  note: 'Mittelwerte der Versuche eines Tages. Wenige Versuche sagen wenig: Eine Schweißnaht unterscheidet sich bei gleicher Einstellung von der nächsten. Nichts hier benotet eine Schweißnaht oder einen Schweißer.',
+};
+
 const EXPECT: ExpectWords = {
   likely: 'Was zu erwarten ist',
   setFor: (mode) => `Einstellung für: ${mode}`,
@@ -625,6 +643,7 @@ export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   report: REPORT,
   compare: COMPARE,
   sweep: SWEEP,
+  progress: PROGRESS,
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,

@@ -5,6 +5,7 @@ import type {
   CompareWords,
   ExpectWords,
   InspectWords,
+  ProgressWords,
   SweepWords,
   WatchWords,
 } from './command-words.js';
@@ -182,6 +183,7 @@ export interface Texts extends PictureWords {
   report: ReportWords;
   compare: CompareWords;
   sweep: SweepWords;
+  progress: ProgressWords;
   expect: ExpectWords;
   inspect: InspectWords;
   watch: WatchWords;
