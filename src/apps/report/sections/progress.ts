@@ -10,11 +10,11 @@ export function progressSection(rows: readonly ProgressRow[], words: Words): str
   const svg = progressChart(rows, 'progress-picture', words);
   const body = rows.map((row) => {
     const [name, ...rest] = progressCells(row, words);
-    const cells = rest.map((one, k) => `<td${k > 0 ? ' class="n"' : ''}>${escapeHtml(one)}</td>`);
+    const cells = rest.map((one) => `<td class="n">${escapeHtml(one)}</td>`);
     return `<tr><th scope="row">${escapeHtml(name!)}</th>${cells.join('')}</tr>`;
   });
   const heads = progress.heads.map(
-    (one, k) => `<th${k > 1 ? ' class="n"' : ''} scope="col">${one}</th>`,
+    (one, k) => `<th${k > 0 ? ' class="n"' : ''} scope="col">${one}</th>`,
   );
   return `<section id="progress" class="long"><h2>${progress.heading}</h2>
 ${svg === null ? '' : `<figure class="card">${svg}</figure>`}
