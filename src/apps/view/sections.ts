@@ -37,6 +37,8 @@ export function conditionLines(
     bad: (said: string) => paint.bad(said.toUpperCase()),
   };
   const shown = condition.items.filter((one) => all || one.rating !== 'good');
+  // That the one thing a sound shows is as usual says little.
+  if (shown.length === 0 && condition.items.length === 1) return [];
   return [
     paint.bold(words.heading),
     ...shown.flatMap(({ name, rating, words: said, text, usual }) => [
