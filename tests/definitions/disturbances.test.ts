@@ -138,6 +138,9 @@ describe('burn-back: the arc grows long, then goes out', () => {
     const { totals } = look(trace(8, [grown, out(3.4, 3.9)]));
     expect(totals['burn-back'].count).toBe(1);
   });
+  it('is not named where the trigger was let go: the source is off', () => {
+    expect(look(trace(8, [grown, out(3.4, 3.9, 0)])).totals['burn-back'].count).toBe(0);
+  });
   it('is not named of an arc that merely goes out, nor of one that merely grows', () => {
     expect(look(trace(8, [out(3.4, 3.9)])).totals['burn-back'].count).toBe(0);
     expect(look(trace(8, [grown])).totals['burn-back'].count).toBe(0);
@@ -151,6 +154,9 @@ describe('long arc', () => {
     expect(totals['long-arc'].count).toBe(1);
     expect(Math.abs(totals['long-arc'].totalS - 0.4)).toBeLessThanOrEqual(0.1);
   });
+  it('is not an arc of the usual voltage whose shorts stay away', () => {
+    expect(look(trace(8, [long(4, 4.4, 20)])).totals['long-arc'].count).toBe(0);
+  });
   it('is not 2 V more', () => {
     expect(look(trace(8, [long(4, 4.4, 22)])).totals['long-arc'].count).toBe(0);
   });
@@ -161,6 +167,16 @@ describe('dips of the current', () => {
     const { totals } = look(trace(8, [[4, 4.6, same, (a) => 0.7 * a]]));
     expect(totals['current-dip'].count).toBe(1);
     expect(Math.abs(totals['current-dip'].totalS - 0.6)).toBeLessThanOrEqual(0.1);
+  });
+  it('are not what an arc that goes out leaves', () => {
+    const { totals } = look(trace(8, [out(3, 3.17)]));
+    expect([totals['arc-out'].count, totals['current-dip'].count]).toEqual([1, 0]);
+  });
+  it('are not put together from both sides of a pause', () => {
+    // 0.3 s at either edge are left out: 0.15 s are left on each side, too short for a dip by itself.
+    const half = (fromS: number, toS: number): Planted => [fromS, toS, same, (a) => 0.5 * a];
+    const parts = [half(3.55, 4), out(4, 6.5, 0), half(6.5, 6.95)];
+    expect(look(trace(10, parts)).totals['current-dip'].count).toBe(0);
   });
   it('are not a tenth less', () => {
     expect(look(trace(8, [[4, 4.6, same, (a) => 0.9 * a]])).totals['current-dip'].count).toBe(0);

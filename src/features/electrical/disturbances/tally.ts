@@ -166,11 +166,12 @@ function touches(timeS: number, { startS, endS }: { startS: number; endS: number
 /** Mean of the slow trace outside shorts and where an arc burns at all; NaN where there is none. */
 function arcLevel({ voltage, current }: Slot): number {
   if (!voltage) return Number.NaN;
-  const { voltage: slow, bridged } = voltage.arc;
+  // Shorts are bridged there by the level before them.
+  const { voltage: slow } = voltage.arc;
   let sum = 0;
   let count = 0;
   for (let k = 0; k < slow.length; k++) {
-    if (bridged[k] === 1 || slow[k]! > LIMITS.openCircuitV) continue;
+    if (slow[k]! > LIMITS.openCircuitV) continue;
     if (current && Math.abs(current.slow[k]!) < LIMITS.deadA) continue;
     sum += slow[k]!;
     count++;
