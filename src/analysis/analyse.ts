@@ -145,8 +145,17 @@ export function buildResult(
     steps: stepLog(recording, pipeline, model),
     cautions: hasArc ? [...CAUTIONS] : [],
     cautionMessages: hasArc ? [...CAUTION_MESSAGES] : [],
-    ...conditionOf(verdict, figures, disturbances),
+    ...(worthRating(verdict, recording) ? conditionOf(verdict, figures, disturbances) : {}),
   };
+}
+
+/** What cannot be an arc's volts and amperes, and a sound that may be none, is not rated. */
+function worthRating(
+  { status, statusReasonMessage }: Pick<Result, 'status' | 'statusReasonMessage'>,
+  { kind }: Pick<Recording, 'kind'>,
+): boolean {
+  if (statusReasonMessage?.code === 'mode-implausible') return false;
+  return kind !== 'sound' || status === 'ok';
 }
 
 /** How the arc behaved, as the result holds it; nothing without an arc. */

@@ -212,6 +212,17 @@ describe('current at rupture', () => {
   });
 });
 
+describe('a current measured the other way round', () => {
+  it('gives the same dips, swing and ruptures', () => {
+    const planted = trace(8, [[4, 4.6, same, (a) => 0.7 * a]]);
+    const turned = { ...planted, current: planted.current.map((a) => -a) };
+    const [one, other] = [look(planted), look(turned)];
+    expect(other.totals).toEqual(one.totals);
+    expect(other.figures.slowSwingShare).toBeCloseTo(one.figures.slowSwingShare!, 9);
+    expect(other.figures.currentAtBreakMaxA).toBeCloseTo(one.figures.currentAtBreakMaxA!, 9);
+  });
+});
+
 describe('any split of the samples', () => {
   it('gives the same', () => {
     const planted = trace(8, [short(3, 3.3), out(5, 5.05), [6, 6.6, same, (a) => 0.7 * a]]);

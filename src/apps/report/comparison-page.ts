@@ -27,9 +27,9 @@ export function comparisonPage(
 <section id="changes"><h1>${escapeHtml(compare.mode)}: ${escapeHtml(view.mode.answer)}</h1>
 <p>${localizedHtml(view.mode.text, words)}</p>
 <h2>${escapeHtml(view.headline)}</h2>
-${changeTable(view, words)}
+${changeTable(view, words)}</section>
 ${conditionTable(view, words)}
-${list(compare.overEachRun, view.trends.map(escapeHtml))}
+<section>${list(compare.overEachRun, view.trends.map(escapeHtml))}
 ${list(
   '',
   view.notes.map((one) => localizedHtml(one, words)),
@@ -62,7 +62,7 @@ function conditionTable({ condition, heads }: ComparisonView, { result, compare 
       `<tr><td>${differs ? '→' : '='}</td><th scope="row">${escapeHtml(name)}</th><td>${before}</td><td>${after}</td></tr>`,
   );
   const top = `<th></th><th scope="col">${compare.columns.figure}</th>${heads.map((one) => `<th scope="col">${escapeHtml(one)}</th>`).join('')}`;
-  return `<h2>${result.condition.heading}</h2>${scrolled(`<table><thead><tr>${top}</tr></thead><tbody>${rows.join('')}</tbody></table>`, result.condition.heading)}`;
+  return `<section><h2>${result.condition.heading}</h2>${scrolled(`<table><thead><tr>${top}</tr></thead><tbody>${rows.join('')}</tbody></table>`, result.condition.heading)}</section>`;
 }
 
 function scrolled(table: string, label: string): string {

@@ -140,11 +140,11 @@ function touches(mode: Mode, at: At): Finding | null {
 function spatter(mode: Mode, at: At): Finding | null {
   if (mode !== 'short-circuit' && mode !== 'globular') return null;
   const [meanA, sdA, mostA] = [
-    at('currentAtBreakA'),
+    Math.abs(at('currentAtBreakA')),
     at('currentAtBreakSdA'),
     at('currentAtBreakMaxA'),
   ];
-  const over = meanA / at('meanCurrentA');
+  const over = meanA / Math.abs(at('meanCurrentA'));
   if (!(over > 0) || Number.isNaN(sdA)) return null;
   return {
     name: 'spatter',

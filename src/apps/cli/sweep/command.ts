@@ -95,14 +95,22 @@ function publishedFor(setup: Setup, steps: readonly SweepStep[]) {
     { columns: 40, rows: 30 },
   );
   if (map === null) return null;
+  // A mix, and pulses, have no place on the published map.
   const sure = steps.filter(
-    (one) => one.status === 'ok' && one.meanVoltageV !== null && one.meanCurrentA !== null,
+    ({ status, mode, meanVoltageV, meanCurrentA }) =>
+      status === 'ok' &&
+      mode !== 'mixed' &&
+      mode !== 'pulsed-spray' &&
+      meanVoltageV !== null &&
+      meanCurrentA !== null,
   );
   const other = sure.filter((one) => {
-    const chances = processMaps.likelihoodsAt(seen.map, one.meanVoltageV!, one.meanCurrentA!);
-    const shares = processMaps.modeShares(chances, one.mode === 'spray' ? 1 : 0);
-    if (one.mode === null || one.mode === 'mixed' || one.mode === 'pulsed-spray') return false;
-    return shares[one.mode] < 0.5;
+    const [volts, amps] = [one.meanVoltageV!, one.meanCurrentA!];
+    const shares = processMaps.modeShares(
+      processMaps.likelihoodsAt(seen.map, volts, amps),
+      processMaps.sprayCurrentShare(seen.map, amps),
+    );
+    return shares[one.mode as keyof typeof shares] < 0.5;
   });
   return { map, disagrees: { count: other.length, of: sure.length } };
 }

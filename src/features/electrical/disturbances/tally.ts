@@ -52,11 +52,14 @@ export class DisturbanceTally {
   /** A slot of the steady part of an arc interval that began at `fromSample`. */
   slot(slot: Slot, fromSample: number): void {
     const startS = fromSample / this.#plan.sampleRateHz + slot.index * this.#plan.slotS;
-    this.#slow.push(startS, arcLevel(slot), slot.current ? mean(slot.current.slow) : Number.NaN);
+    // A current may be measured either way round.
+    const meanA = slot.current ? Math.abs(mean(slot.current.slow)) : Number.NaN;
+    this.#slow.push(startS, arcLevel(slot), meanA);
   }
 
-  /** Current at the rupture of a short that carried metal, A. */
-  rupture(breakA: number): void {
+  /** Current at the rupture of a short that carried metal, A, either way round. */
+  rupture(signedA: number): void {
+    const breakA = Math.abs(signedA);
     this.#breakA.add(breakA);
     if (!(breakA <= this.#mostBreakA)) this.#mostBreakA = breakA;
   }
