@@ -57,6 +57,9 @@ describe('the steps of a sweep', () => {
   it('are one where nothing was turned, however long', () => {
     expect(findSteps(blocks([[60, 20, 150]]))).toHaveLength(1);
   });
+  it('are one where a restless arc was left alone', () => {
+    expect(findSteps(blocks([[60, 20, 150]], { volts: 1.5, amperes: 20 }))).toHaveLength(1);
+  });
   it('are not made of a change that no meter would trust: 0.2 V', () => {
     const found = findSteps(
       blocks([
