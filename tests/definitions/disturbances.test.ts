@@ -223,6 +223,25 @@ describe('a current measured the other way round', () => {
   });
 });
 
+describe('a stream that tells its arcs apart', () => {
+  it('gives each arc its own disturbances, in the time of the stream', () => {
+    const { voltage, current } = trace(12, [out(4, 7, 0), short(9, 9.045)]);
+    const extractor = createElectricalExtractor({
+      sampleRateHz: RATE,
+      hasVoltage: true,
+      hasCurrent: true,
+      perArcInterval: true,
+    });
+    extractor.push([voltage, current]);
+    extractor.flush();
+    const first = extractor.takeSummary?.();
+    const second = extractor.takeSummary?.();
+    expect(first?.disturbances?.marks).toEqual([]);
+    expect(second?.disturbances?.marks.map((one) => one.kind)).toEqual(['long-short']);
+    expect(second?.disturbances?.marks[0]?.startS).toBeCloseTo(9, 2);
+  });
+});
+
 describe('any split of the samples', () => {
   it('gives the same', () => {
     const planted = trace(8, [short(3, 3.3), out(5, 5.05), [6, 6.6, same, (a) => 0.7 * a]]);
