@@ -41,6 +41,29 @@ describe('report --progress', () => {
     expect(page).toContain('id="progress-picture-t"');
   }, 60_000);
 
+  it('says which recordings neither name nor day is known of', async () => {
+    const folder = classFolder();
+    copyFileSync(recording('spray.csv'), join(folder, 'class', 'other.csv'));
+    const run = await runCli([
+      ...['report', join(folder, 'class'), '--out', join(folder, 'class.html')],
+      ...['--progress', '{name}_{day}_*.csv'],
+    ]);
+    expect(run.status).toBe(0);
+    expect(run.stderr).toMatch(/Not in the progress.*other\.csv/u);
+    const rows = readFileSync(join(folder, 'class-progress.csv'), 'utf8').trim().split('\n');
+    expect(rows).toHaveLength(3);
+  }, 60_000);
+
+  it('refuses a reference that cannot be judged', async () => {
+    const folder = classFolder();
+    const run = await runCli([
+      ...['report', join(folder, 'class'), '--out', join(folder, 'x.html')],
+      ...['--progress', '{name}_{day}_*.csv', '--reference', join(folder, 'missing.csv')],
+    ]);
+    expect(run.status).toBe(2);
+    expect(run.stderr).toMatch(/missing\.csv could not be judged/u);
+  });
+
   it('refuses a pattern that holds no day, one recording alone, and a reference without it', async () => {
     const folder = classFolder();
     const report = (...more: string[]) =>

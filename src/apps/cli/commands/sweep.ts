@@ -28,7 +28,10 @@ export function registerSweep(program: Command): void {
     .option('--page <file.html>', 'the measured map beside the published one, with a table')
     .option('--picture <file.svg>', 'the measured map alone')
     .option('--machine-file <file.json>', 'what expect --machine reads')
-    .option('--machine-name <name>', 'how the machine is called there')
+    .option(
+      '--machine-name <name>',
+      'how the machine is called there (default: the name of the first recording)',
+    )
     .option('--json', 'what the machine file holds, to stdout')
     .option('--overwrite', 'replace files of these names')
     .optionsGroup('Steps:')

@@ -26,8 +26,9 @@ export async function compareCommand(
     reading: readReading(options),
     progress: createProgress(2),
   };
-  const before = await readSide(paths.before, job);
-  const after = await readSide(paths.after, job);
+  const drawn = typeof options['page'] === 'string';
+  const before = await readSide(paths.before, job, drawn);
+  const after = await readSide(paths.after, job, drawn);
   job.progress.clear();
   const comparison = compareResults(before.result, after.result, {
     before: before.track,

@@ -5,7 +5,8 @@ import { ArcError } from '../../../core/index.js';
 import { openFileSource } from '../../../files/file-source.js';
 import type { RunView } from '../../report/index.js';
 import { classifyOne, type Job } from '../../terminal/judge/classify-one.js';
-import { withEvidence } from '../report/with-evidence.js';
+import type { Engine } from '../../terminal/judge/engine.js';
+import { type EvidenceEngine, withEvidence } from '../report/with-evidence.js';
 import { RateCollector } from './rate-collector.js';
 
 /** One of the two things compared. */
@@ -17,11 +18,24 @@ export interface Side {
   view: RunView;
 }
 
-/** A recording is analysed; a file that begins with a brace is taken for a result document. */
-export async function readSide(path: string, job: Job): Promise<Side> {
-  if (await beginsWithBrace(path)) return documentSide(await readDocument(path));
+/** Where nothing is drawn: the engine as it is, and a view of words alone. */
+const undrawn = (engine: Engine): EvidenceEngine => ({ ...engine, take: wordsOf });
+
+const wordsOf = (result: Result): RunView => ({
+  result,
+  evidence: null,
+  placement: null,
+  modelCard: {},
+});
+
+/** A recording is analysed; a file that begins with a brace is taken for a result document. `drawn`: pictures are wanted. */
+export async function readSide(path: string, job: Job, drawn = false): Promise<Side> {
+  if (await beginsWithBrace(path)) {
+    const result = await readDocument(path);
+    return { result, track: null, view: wordsOf(result) };
+  }
   let collector: RateCollector | undefined;
-  const engine = withEvidence(job.engine);
+  const engine = drawn ? withEvidence(job.engine) : undrawn(job.engine);
   const result = await classifyOne(
     { path, origin: 'named' },
     {
@@ -37,10 +51,6 @@ export async function readSide(path: string, job: Job): Promise<Side> {
   );
   if (result === undefined) throw notComparable(path, 'it is no recording');
   return { result, track: collector?.track ?? null, view: engine.take(result) };
-}
-
-function documentSide(result: Result): Side {
-  return { result, track: null, view: { result, evidence: null, placement: null, modelCard: {} } };
 }
 
 /** False for what cannot be opened: the reading then says why. */

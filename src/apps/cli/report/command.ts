@@ -1,4 +1,5 @@
 import { extname } from 'node:path';
+import type { Result } from '../../../analysis/result/index.js';
 import { ArcError } from '../../../core/index.js';
 import { readWords } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
@@ -40,7 +41,7 @@ export async function reportCommand(
   const read = inputs.map(({ path }) => path);
   const people = await readProgress(options, {
     several,
-    job: { engine: collecting, setup, settings, reading },
+    job: { engine: engine ?? collecting, setup, settings, reading },
   });
   const { writer, sink } = await createOutput(collecting, options, read, {
     several,
@@ -107,6 +108,7 @@ async function readProgress(
   const quiet = { ...job, progress: createProgress(1) };
   const side = await readSide(reference, quiet);
   quiet.progress.clear();
+  if (side.result.status === 'failed') throw badReference(reference, side.result);
   return { personOf, wanted: job.setup.expectedMode, reference: side.result };
 }
 
@@ -116,6 +118,15 @@ function needsProgress(): ArcError {
     what: '--reference was given without --progress.',
     expected: '--progress with a pattern or table that says whose runs they are',
     todo: 'Add --progress, or hold two runs against each other with compare --reference.',
+  });
+}
+
+function badReference(path: string, { error }: Result): ArcError {
+  return new ArcError({
+    code: 'bad-reference',
+    what: `The reference ${path} could not be judged. ${error?.message ?? ''}`,
+    expected: 'a recording or a result document of a run that others are held against',
+    todo: 'Name another, or leave --reference out.',
   });
 }
 

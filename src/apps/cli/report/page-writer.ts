@@ -18,7 +18,7 @@ import {
   type Sink,
   writeFileBy,
 } from '../../terminal/sink.js';
-import { progressCsv, type Words } from '../../view/index.js';
+import { progressCsv, visible, type Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
 import type { PersonOf } from './people.js';
 import type { EvidenceEngine } from './with-evidence.js';
@@ -49,6 +49,7 @@ export async function createPageWriter(
   const entries: IndexEntry[] = [];
   const firstTwo: RunView[] = [];
   const people: PersonRun[] = [];
+  const leftOut: string[] = [];
   return {
     sink,
     writer: {
@@ -64,6 +65,7 @@ export async function createPageWriter(
         await page.close(true);
         const person = options.progress?.personOf(one.source.path);
         if (person) people.push({ ...person, result: one });
+        else if (options.progress) leftOut.push(one.source.path);
         entries.push(indexEntry(view, `${encodeURIComponent(basename(folder))}/${name}`));
         // Two runs are set side by side; with more, their evidence need not be kept.
         if (entries.length <= 2) firstTwo.push(view);
@@ -76,6 +78,8 @@ export async function createPageWriter(
         if (progress) {
           const table = join(dirname(out), `${basename(out, extname(out))}-progress.csv`);
           await writeFileBy(table, progressCsv(rows), options);
+          if (leftOut.length > 0)
+            process.stderr.write(`${words.progress.leftOut(leftOut.map(visible))}\n`);
         }
         const pair = entries.length === 2 && first && second;
         await sink.write(

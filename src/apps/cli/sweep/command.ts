@@ -1,4 +1,4 @@
-import { basename } from 'node:path';
+import { basename, extname } from 'node:path';
 import { MACHINE_VERSION, type Machine, type SweepStep } from '../../../analysis/sweep/index.js';
 import { ArcError } from '../../../core/index.js';
 import {
@@ -18,6 +18,7 @@ import { lookOf } from '../../terminal/look.js';
 import { writeOut } from '../../terminal/output.js';
 import { createProgress } from '../../terminal/progress.js';
 import { writeFileBy } from '../../terminal/sink.js';
+import { filesOfOptions } from '../../terminal/spare-inputs.js';
 import { visible } from '../../view/index.js';
 import { judgeSteps, type StatedStep } from './judge-steps.js';
 import { sweepText } from './text.js';
@@ -52,7 +53,7 @@ export async function sweepCommand(
   const machine: Machine = {
     kind: 'arc-transfer-machine',
     version: MACHINE_VERSION,
-    machine: typeof options['machineName'] === 'string' ? options['machineName'] : 'machine',
+    machine: nameOf(options, paths),
     wireMaterial: setup.wireMaterial,
     wireDiameterMm: setup.wireDiameterMm,
     gas: setup.gas,
@@ -66,7 +67,7 @@ export async function sweepCommand(
   );
   const rules = {
     overwrite: options['overwrite'] === true,
-    inputs: table === null ? paths : [...paths, table],
+    inputs: [...paths, ...filesOfOptions(options)],
   };
   const write = async (option: string, make: () => Promise<string>): Promise<void> => {
     const file = options[option];
@@ -83,6 +84,12 @@ export async function sweepCommand(
     const { figureFile, sweepPicture } = await import('../../report/index.js');
     return figureFile(sweepPicture(machine, published?.map ?? null, words));
   });
+}
+
+/** As stated; else that of the first recording. */
+function nameOf({ machineName }: Readonly<Record<string, unknown>>, paths: readonly string[]) {
+  const first = paths[0]!;
+  return typeof machineName === 'string' ? machineName : basename(first, extname(first));
 }
 
 /** The published map of wire and gas, and how many sure steps it gives another mode for. */

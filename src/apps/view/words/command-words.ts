@@ -15,6 +15,8 @@ export interface ProgressWords {
   ];
   description(names: number): string;
   note: string;
+  /** Recordings that neither pattern nor table knows. */
+  leftOut(paths: readonly string[]): string;
 }
 
 /** What `sweep` says, and `expect` of a machine file. */

@@ -469,6 +469,7 @@ const PROGRESS: ProgressWords = {
   description: (names) =>
     `Share of the things looked at in the arc that are as usual, over days, for ${names} ${names === 1 ? 'name' : 'names'}. The same as the table.`,
   note: 'Means of the runs of a day. Few runs say little: one weld differs from the next at the same settings. Nothing here grades a weld or a welder.',
+  leftOut: (paths) => `Not in the progress, since name and day are not known: ${paths.join(', ')}`,
 };
 
 const EXPECT: ExpectWords = {

@@ -514,6 +514,7 @@ const PROGRESS: ProgressWords = {
   description: (names) =>
     `Anteil der betrachteten Punkte, die wie üblich sind, über die Tage, für ${names} Namen. Dasselbe wie in der Tabelle.`,
   note: 'Mittelwerte der Versuche eines Tages. Wenige Versuche sagen wenig: Eine Schweißnaht unterscheidet sich bei gleicher Einstellung von der nächsten. Nichts hier benotet eine Schweißnaht oder einen Schweißer.',
+  leftOut: (paths) => `Nicht im Fortschritt, weil Name und Tag fehlen: ${paths.join(', ')}`,
 };
 
 const EXPECT: ExpectWords = {
