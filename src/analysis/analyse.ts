@@ -6,7 +6,8 @@ import {
   TOOL_VERSION,
 } from '../core/index.js';
 import type { ExtractorSummary, FeatureExtractor } from '../features/index.js';
-import { type Made, message } from '../messages/index.js';
+import { arcCondition } from '../judge/index.js';
+import { type Made, message, messagesOf, said, textsOf } from '../messages/index.js';
 import { type Model, modelFingerprint } from '../model/index.js';
 import type { Recording } from '../recording/index.js';
 import { crossCheck } from '../setup/check/index.js';
@@ -63,6 +64,8 @@ export interface Added {
   quality?: QualityFlag[];
   notes: Note[];
   sourceProgramme?: SourceProgramme;
+  /** In the time of the recording that it stands beside. */
+  disturbances?: ExtractorSummary['disturbances'];
 }
 
 /** The result document of a pipeline that has been flushed. */
@@ -84,6 +87,7 @@ export function buildResult(
   const sourceProgramme =
     added?.sourceProgramme ?? (sound ? soundProgramme(verdict.mode) : summary.sourceProgramme);
   const hasArc = verdict.arcStretches.length > 0;
+  const disturbances = added?.disturbances ?? summary.disturbances;
   return {
     schemaVersion: SCHEMA_VERSION,
     tool: { name: TOOL_NAME, version: TOOL_VERSION, host: options.host },
@@ -141,6 +145,45 @@ export function buildResult(
     steps: stepLog(recording, pipeline, model),
     cautions: hasArc ? [...CAUTIONS] : [],
     cautionMessages: hasArc ? [...CAUTION_MESSAGES] : [],
+    ...(worthRating(verdict, recording) ? conditionOf(verdict, figures, disturbances) : {}),
+  };
+}
+
+/** What cannot be an arc's volts and amperes, and a sound that may be none, is not rated. */
+function worthRating(
+  { status, statusReasonMessage }: Pick<Result, 'status' | 'statusReasonMessage'>,
+  { kind }: Pick<Recording, 'kind'>,
+): boolean {
+  if (statusReasonMessage?.code === 'mode-implausible') return false;
+  return kind !== 'sound' || status === 'ok';
+}
+
+/** How the arc behaved, as the result holds it; nothing without an arc. */
+function conditionOf(
+  { mode, arcStretches }: Pick<Result, 'mode' | 'arcStretches'>,
+  figures: ExtractorSummary['figures'],
+  disturbances: ExtractorSummary['disturbances'] = undefined,
+): Pick<Result, 'arcCondition'> {
+  const seen = arcCondition({
+    mode,
+    arcIntervals: arcStretches,
+    figures,
+    disturbances: disturbances ?? null,
+  });
+  if (!seen) return {};
+  return {
+    arcCondition: {
+      findings: seen.findings.map(({ text, usual, ...one }) => ({
+        ...one,
+        text: text.text,
+        ...said(text),
+        usual: usual.text,
+        usualMessage: said(usual),
+      })),
+      marks: seen.marks,
+      notJudged: textsOf(seen.notJudged),
+      notJudgedMessages: messagesOf(seen.notJudged),
+    },
   };
 }
 

@@ -30,6 +30,23 @@ export interface QualityFlag {
   params?: Record<string, unknown> | undefined;
 }
 
+/** What can disturb an arc for a while. */
+export const DISTURBANCE_KINDS = [
+  'long-short',
+  'arc-out',
+  'burn-back',
+  'long-arc',
+  'current-dip',
+] as const;
+export type DisturbanceKind = (typeof DISTURBANCE_KINDS)[number];
+
+/** One disturbance of the arc. */
+export interface Disturbance {
+  kind: DisturbanceKind;
+  startS: number;
+  endS: number;
+}
+
 /** An arc interval. An open end means that the arc was already, or still, burning at that edge. */
 export interface ArcInterval {
   startS: number;

@@ -1,4 +1,5 @@
 import type { Note, QualityFlag, SourceProgramme } from '../core/index.js';
+import type { DisturbanceReport } from './disturbances.js';
 import type { FigureName } from './figure-names.js';
 import type { ExtractorEvent, FeatureSet } from './vector.js';
 
@@ -11,6 +12,8 @@ export interface ExtractorSummary {
   quality: QualityFlag[];
   notes: Note[];
   sourceProgramme: SourceProgramme;
+  /** What disturbed the arc of a trace; sound shows none of it. */
+  disturbances?: DisturbanceReport;
 }
 
 /**

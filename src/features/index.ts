@@ -1,4 +1,5 @@
 export * from './acoustic/index.js';
+export { type DisturbanceReport, laterBy } from './disturbances.js';
 export {
   CURRENT_FEATURES,
   createElectricalExtractor,

@@ -1,4 +1,11 @@
 export {
+  type ArcCondition,
+  arcCondition,
+  type ConditionInput,
+  type Finding,
+  type Rating,
+} from './condition/index.js';
+export {
   type DecisionSettings,
   decide,
   type JudgedIntervals,

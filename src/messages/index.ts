@@ -41,6 +41,7 @@ export { refuse } from './refuse.js';
 export type { CodeRule, Place } from './rooms/checks.js';
 export type { CoachParams, ProcessOutcome } from './rooms/coach.js';
 export type { ComparedKey, SpreadBy } from './rooms/compare.js';
+export type { ColdSign, ConditionName, ConditionParams } from './rooms/condition.js';
 export type {
   BandGas,
   BandRemark,

@@ -2,6 +2,7 @@ import type { CautionParams } from './rooms/cautions.js';
 import type { CheckParams } from './rooms/checks.js';
 import type { CoachParams } from './rooms/coach.js';
 import type { CompareParams } from './rooms/compare.js';
+import type { ConditionParams } from './rooms/condition.js';
 import type { EvidenceParams, NextParams } from './rooms/evidence.js';
 import type { ExpectParams } from './rooms/expect.js';
 import type { ExplanationParams } from './rooms/explanations.js';
@@ -50,7 +51,8 @@ export interface MessageParams
     ExpectedParams,
     RemedyParams,
     WatchParams,
-    CoachParams {}
+    CoachParams,
+    ConditionParams {}
 
 export type MessageCode = keyof MessageParams;
 export type ParamsOf<C extends MessageCode> = MessageParams[C];

@@ -1,4 +1,5 @@
-import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { comparisonSchema } from '../../src/analysis/compare/index.js';
 import { runCli } from '../support/run-cli.js';
@@ -31,6 +32,32 @@ describe('arc-transfer compare', () => {
     const comparison = comparisonSchema.parse(JSON.parse(run.stdout));
     expect(comparison.mode.answer).toBe('changed');
     expect(comparison.changes.find(({ name }) => name === 'eventRateHz')?.interval).toBeNull();
+  });
+
+  it('draws a page with the table and both recordings side by side, and replaces none', async () => {
+    const out = join(scratch(), 'pair.html');
+    const recordings = ['short-circuit.csv', 'spray.csv'].map((name) =>
+      resolve('fixtures/recordings', name),
+    );
+    const args = ['compare', ...recordings, '--reference', '--page', out];
+    const run = await runCli(args);
+    expect(run.status).toBe(0);
+    expect(run.stdout).toMatch(/^Reference /u);
+    const page = readFileSync(out, 'utf8');
+    expect(page).toContain('→ changed');
+    expect(page).toContain('id="time-0-t"');
+    expect(page).toContain('id="time-1-t"');
+    expect(page).toContain('How the arc behaved');
+    expect((await runCli(args)).status).toBe(2);
+  }, 60_000);
+
+  it('draws a page of two result documents with the table alone', async () => {
+    const out = join(scratch(), 'pair.html');
+    const run = await runCli(['compare', ...twoResults(), '--page', out]);
+    expect(run.status).toBe(0);
+    const page = readFileSync(out, 'utf8');
+    expect(page).toContain('share of the time in spray');
+    expect(page).not.toContain('id="time-0-t"');
   });
 
   it('refuses JSON that is no result, and names what it wants', async () => {

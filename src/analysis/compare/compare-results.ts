@@ -57,6 +57,7 @@ export function compareResults(
       before: perMinute(rateTrend(tracks.before)),
       after: perMinute(rateTrend(tracks.after)),
     },
+    condition: ratings(before, after),
     notes: textsOf(notes),
     noteMessages: messagesOf(notes),
   };
@@ -68,6 +69,18 @@ const sideOf = ({ source, status, mode, confidence }: Result): Comparison['befor
   mode,
   confidence,
 });
+
+/** Ratings of what was looked at in either run, in the order of the first. */
+function ratings(before: Result, after: Result): NonNullable<Comparison['condition']> {
+  const of = ({ arcCondition }: Result) =>
+    new Map((arcCondition?.findings ?? []).map(({ name, rating }) => [name, rating]));
+  const [old, now] = [of(before), of(after)];
+  return [...new Set([...old.keys(), ...now.keys()])].map((name) => ({
+    name,
+    before: old.get(name) ?? null,
+    after: now.get(name) ?? null,
+  }));
+}
 
 function modeAnswer(before: Result, after: Result, usable: boolean): Comparison['mode'] {
   const [a, b] = [before.mode, after.mode];

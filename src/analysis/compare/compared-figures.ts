@@ -74,6 +74,13 @@ const ROWS: readonly Row[] = [
   ['eventRateHz', 'Hz', none, 'not-known'],
   ['meanVoltageV', 'V', levelBy('voltageSdV'), 'tenth-of-a-second'],
   ['meanCurrentA', 'A', levelBy('currentSdA'), 'tenth-of-a-second'],
+  [
+    'currentAtBreakA',
+    'A',
+    (at) => at('currentAtBreakSdA') / Math.sqrt(events(at, 'shortCircuitRateHz')),
+    RENEWAL,
+  ],
+  ['slowSwingShare', '1', none, 'not-known'],
   ['powerW', 'W', none, 'not-known'],
   ['shortShare', '1', none, 'not-known'],
 ];

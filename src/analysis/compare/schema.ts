@@ -25,7 +25,6 @@ const change = z.object({
   relative: z.number().nullable(),
   /** Interval of the difference; null where the recordings do not show their own spread. */
   interval: z
-
     .object({
       low: z.number(),
       high: z.number(),
@@ -39,6 +38,8 @@ const change = z.object({
   /** Null where it cannot be told. */
   moreThanChance: z.boolean().nullable(),
 });
+
+const rating = z.enum(['good', 'watch', 'bad']).nullable();
 
 const trend = z
   .object({
@@ -63,6 +64,8 @@ export const comparisonSchema = z.object({
   changes: z.array(change),
   /** Trend of the event rate within each run, Hz a minute; null where too short or not shown. */
   trends: z.object({ before: trend, after: trend }),
+  /** How the arc behaved in either run: the rating of each thing looked at; null where not rated. */
+  condition: z.array(z.object({ name: z.string(), before: rating, after: rating })).optional(),
   notes: z.array(z.string()),
   /** One for each of `notes`. */
   noteMessages: z.array(messageSchema).optional(),

@@ -23,9 +23,16 @@ export function bySecond({ timesS, ratesHz }: RateTrack): { timesS: number[]; ra
   };
 }
 
-/** Trend of the rate over the run, a median a second; null where it cannot be told. */
+/**
+ * Trend of the rate over the run, a median a second; null where it cannot be told. A slope that is so poorly known
+ * that its interval spans more than the rate itself over the run says nothing and is left out (own choice).
+ */
 export function rateTrend(track: RateTrack | null): Trend | null {
   if (track === null) return null;
   const thinned = bySecond(track);
-  return trendOf(thinned.timesS, thinned.ratesHz);
+  const trend = trendOf(thinned.timesS, thinned.ratesHz);
+  if (trend === null) return null;
+  const lengthS = thinned.timesS.at(-1)! - thinned.timesS[0]!;
+  const spannedHz = (trend.highPerS - trend.lowPerS) * lengthS;
+  return spannedHz <= median(thinned.ratesHz) ? trend : null;
 }

@@ -1,4 +1,5 @@
 import { ArcError, type ArcInterval } from '../../core/index.js';
+import { laterBy } from '../../features/index.js';
 import { because, type Verdict } from '../../judge/index.js';
 import { message } from '../../messages/index.js';
 import type { Recording } from '../../recording/index.js';
@@ -58,6 +59,9 @@ export async function analyseBoth(
           ...summary,
           figures: shown(summary.figures),
           notes: [...trace.notes, ...summary.notes, ...notes],
+          ...(summary.disturbances && {
+            disturbances: laterBy(summary.disturbances, alignment.found ? alignment.delayS! : 0),
+          }),
         }
       : { notes },
   );

@@ -1,5 +1,5 @@
 import type { ArcInterval, Segment } from '../../core/index.js';
-import type { FeatureExtractor } from '../../features/index.js';
+import { type FeatureExtractor, laterBy } from '../../features/index.js';
 import { decide, type JudgedIntervals, RunEvidence, type Verdict } from '../../judge/index.js';
 import { Classifier, type Model } from '../../model/index.js';
 import type { Setup } from '../../setup/index.js';
@@ -91,9 +91,13 @@ export class LiveStream {
     const none = noArcIntervals(model.featureSet.features.length);
     const [good, doubtful] = accepted ? [one, none] : [none, one];
     const verdict = decide(good, doubtful, this.#classifier, extractor.featureSet, settings);
+    const own = summary ?? this.#pipeline.summary();
+    const told = own.disturbances
+      ? { ...own, disturbances: laterBy(own.disturbances, offsetS) }
+      : own;
     const view = {
       verdict: () => shifted(verdict, offsetS),
-      summary: () => summary ?? this.#pipeline.summary(),
+      summary: () => told,
       accepted: good,
       durationS: this.timeS,
     };

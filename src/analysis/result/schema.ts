@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { MODES, SOURCE_PROGRAMMES } from '../../core/index.js';
+import { DISTURBANCE_KINDS, MODES, SOURCE_PROGRAMMES } from '../../core/index.js';
 import type { FigureName } from '../../features/index.js';
 import { messageSchema, paramsSchema } from '../../messages/schema.js';
 import { crossCheckSchema } from '../../setup/check/schema.js';
@@ -34,6 +34,31 @@ const companion = z.object({
     mode: z.enum([...MODES, 'mixed']).nullable(),
     confidence: share.nullable(),
   }),
+});
+
+/** How the arc behaved beside its mode. */
+const arcConditionSchema = z.object({
+  findings: z.array(
+    z.object({
+      /** What was looked at: `stubbing`, `arc-outs`, `burn-back`, `long-arc`, … */
+      name: z.string(),
+      rating: z.enum(['good', 'watch', 'bad']),
+      /** The figure that was rated, in `unit`; `1` for a pure number or a share. */
+      value: z.number(),
+      unit: z.string(),
+      text: z.string(),
+      code: z.string(),
+      params: paramsSchema,
+      /** What is usual, and where that comes from. */
+      usual: z.string(),
+      usualMessage: messageSchema,
+    }),
+  ),
+  /** When, in order of time; of each kind the first 500. */
+  marks: z.array(z.object({ kind: z.enum(DISTURBANCE_KINDS), startS: seconds, endS: seconds })),
+  /** What this recording cannot show. */
+  notJudged: z.array(z.string()),
+  notJudgedMessages: z.array(messageSchema),
 });
 
 /** The one result document. Terminal, JSON, CSV and HTML are views of it. */
@@ -115,6 +140,8 @@ export const resultSchema = z.object({
   cautionMessages: z.array(messageSchema).optional(),
   /** The trace that was given beside a sound of the same run. */
   companion: companion.optional(),
+  /** What disturbed the arc and how even it was; absent without an arc. Since 1.1. */
+  arcCondition: arcConditionSchema.optional(),
 });
 
 /** Figures have names of their own type; the schema takes any, so that older programs read newer documents. */

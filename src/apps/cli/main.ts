@@ -24,6 +24,7 @@ const COMMANDS: Record<string, () => Promise<Register>> = {
   schema: async () => (await import('./commands/schema.js')).registerSchema,
   serve: async () => (await import('./commands/serve.js')).registerServe,
   simulate: async () => (await import('./commands/simulate.js')).registerSimulate,
+  sweep: async () => (await import('./commands/sweep.js')).registerSweep,
   watch: async () => (await import('./commands/watch.js')).registerWatch,
   work: async () => (await import('./commands/work.js')).registerWork,
   help: async () => (await import('./commands/help.js')).registerHelp,

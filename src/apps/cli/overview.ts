@@ -39,6 +39,12 @@ const OVERVIEW: readonly [name: string, args: string, options: boolean, does: st
   ],
   ['serve', '', true, 'offer the browser page: record, hear the verdict, try again'],
   ['simulate', '[name]', true, 'make simulated recordings whose truth is known'],
+  [
+    'sweep',
+    '<recordings...>',
+    true,
+    'draw the map of your machine from welds or a log at stepped settings',
+  ],
   ['watch', '[source]', true, 'watch an arc while it burns: mode, alarm, a result for each weld'],
   ['work', '', true, 'label recordings that "label --queue" put in a queue on Redis'],
   ['help', '[name]', false, 'print a topic (formats, trust, clusters …), or the help of a command'],

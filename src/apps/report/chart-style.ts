@@ -52,6 +52,12 @@ pattern.mode-none .ink-line{stroke-width:1;stroke-opacity:.55}
 .trace-sound{stroke:var(--sound)}
 .rate{fill:none;stroke:var(--ink);stroke-width:2}
 .mark-short{fill:var(--ink)}
+.sweep-step{fill:var(--hue);stroke:var(--card);stroke-width:1.4}
+.chart .sweep-letter{fill:var(--card);font-weight:700;font-size:12px}
+.sweep-best{fill:none;stroke:var(--ink);stroke-width:2.2}
+.progress-line{fill:none;stroke:var(--soft);stroke-width:1.6}
+.chart .progress-sign{font-size:15px}
+.mark-fault{fill:var(--bad);stroke:var(--ink);stroke-width:.6}
 .mark-drop{fill:var(--globular);stroke:var(--ink);stroke-width:.6}
 .mark-density{stroke:var(--ink);stroke-width:1.6;fill:none}
 .bar{stroke:var(--ink);stroke-width:.6}

@@ -3,6 +3,7 @@ import { htmlDocument } from './document.js';
 import { escapeHtml, scriptJson } from './escape.js';
 import { pack } from './pack.js';
 import type { RunView } from './run-view.js';
+import { conditionSection } from './sections/condition.js';
 import { placeSection, reasonSection } from './sections/place-and-reasons.js';
 import { provenanceSection } from './sections/provenance.js';
 import { actionSection, questionCards } from './sections/questions.js';
@@ -10,7 +11,7 @@ import { shapeSection } from './sections/shape.js';
 import { timeSection } from './sections/time.js';
 import { sourceHeader, verdictSection } from './sections/verdict.js';
 
-const LINKS = ['next', 'when', 'shape', 'place', 'why', 'how'] as const;
+const LINKS = ['next', 'condition', 'when', 'shape', 'place', 'why', 'how'] as const;
 
 /**
  * The page of one run: everything in one file, nothing asked of a network.
@@ -26,6 +27,7 @@ export function runPage(run: RunView, script: string, up?: string, words: Words 
     verdictSection(view, words),
     questionCards(view, words),
     actionSection(view, words),
+    conditionSection(view, words),
     timeSection(run, words),
     shapeSection(run, words),
     placeSection(run, words),

@@ -1,3 +1,4 @@
+export { type ChangeView, type ComparisonView, viewComparison } from './comparison-view.js';
 export { CONFIDENCE_BOUNDS } from './confidence.js';
 export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
 export { jsonText } from './json.js';
@@ -6,6 +7,7 @@ export { plain } from './plain.js';
 export { MAP_HUES } from './process-map/hues.js';
 export { type FeedScale, mapInLetters } from './process-map/terminal-map.js';
 export type { MapWords } from './process-map/words.js';
+export { progressCells, progressCsv } from './progress-view.js';
 export {
   type CheckView,
   type ReasonView,
@@ -19,6 +21,7 @@ export {
   viewVerdict,
 } from './result-view.js';
 export { cautionLines } from './sections.js';
+export { type StepView, sayStepPlace, viewSteps } from './sweep-view.js';
 export { type Coded, tell, tellAll } from './tell.js';
 export { type TerminalOptions, terminalText } from './terminal.js';
 export type { EventRates } from './timeline-bar.js';

@@ -55,6 +55,24 @@ export interface ReasonView {
   text: LocalizedText;
 }
 
+/** One thing looked at in the arc beside its mode. */
+export interface ConditionItem {
+  name: string;
+  rating: 'good' | 'watch' | 'bad';
+  /** The rating in words. */
+  words: string;
+  text: LocalizedText;
+  usual: LocalizedText;
+}
+
+/** How the arc behaved: what is off first, in the order of the result. */
+export interface ConditionView {
+  items: ConditionItem[];
+  /** "7 of 9 things looked at are as usual." */
+  good: string;
+  notJudged: LocalizedText[];
+}
+
 /**
  * A result in the words of one language, in the order in which it is read. Terminal, report and page lay it
  * out, each in its way, and say nothing of the result that does not stand here.
@@ -69,6 +87,8 @@ export interface ResultView {
   reasons: ReasonView[];
   doubts: { text: LocalizedText; share: string }[];
   notes: LocalizedText[];
+  /** Null without an arc, and for documents from before it was looked at. */
+  condition: ConditionView | null;
   settings: CheckView | null;
   wanted: CheckView | null;
   qualification: LocalizedText[];
@@ -98,6 +118,7 @@ export function viewResult(result: Result, words: Words): ResultView {
       share: words.result.ofIt(words.numbers.percent(one.share)),
     })),
     notes: source.notes.map((one) => tell(one.message, one, words)),
+    condition: viewCondition(result, words),
     settings: crossCheck && viewCheck(crossCheck.settings, words),
     wanted: crossCheck?.intended ? viewCheck(crossCheck.intended, words) : null,
     qualification: tellAll(
@@ -113,6 +134,26 @@ export function viewResult(result: Result, words: Words): ResultView {
     cautions: viewCautions(result, words),
     ownCautions: tellAll(result.cautions, result.cautionMessages, words),
     steps: result.steps.map((one) => ({ step: one.step, detail: tell(one.detail, one, words) })),
+  };
+}
+
+function viewCondition({ arcCondition }: Result, words: Words): ConditionView | null {
+  if (!arcCondition) return null;
+  const { condition } = words.result;
+  const names: Readonly<Record<string, string>> = condition.names;
+  const items = arcCondition.findings.map((one) => ({
+    name: names[one.name] ?? one.name,
+    rating: one.rating,
+    words: condition.ratings[one.rating],
+    text: tell(one.text, one, words),
+    usual: tell(one.usual, one.usualMessage, words),
+  }));
+  const rank = { bad: 0, watch: 1, good: 2 };
+  const good = items.filter((one) => one.rating === 'good').length;
+  return {
+    items: items.toSorted((a, b) => rank[a.rating] - rank[b.rating]),
+    good: condition.good(good, items.length),
+    notJudged: tellAll(arcCondition.notJudged, arcCondition.notJudgedMessages, words),
   };
 }
 

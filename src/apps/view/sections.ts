@@ -2,7 +2,7 @@ import type { Result } from '../../analysis/result/index.js';
 import { type Look, wrap } from './layout.js';
 import { plain } from './plain.js';
 import type { CheckView, ResultView } from './result-view.js';
-import type { LocalizedText, TerminalWords, Words } from './words/words.js';
+import type { LocalizedText, ResultWords, TerminalWords, Words } from './words/words.js';
 
 /** What spoke for which mode, the `most` strongest first. */
 export function reasonLines(
@@ -19,6 +19,37 @@ export function reasonLines(
   const left = reasons.length - shown.length;
   if (left > 0) lines.push(look.paint.dim(`  ${words.more(left)}`));
   return [look.paint.bold(words.why), ...lines];
+}
+
+/** What is off in the arc beside its mode, and how much is as usual; all of it and what is usual where `all`. */
+export function conditionLines(
+  { condition }: ResultView,
+  { condition: words }: ResultWords,
+  look: Look,
+  all: boolean,
+): string[] {
+  if (!condition) return [];
+  const { paint } = look;
+  const marks = {
+    good: paint.good,
+    watch: paint.warn,
+    // Capitals, so that it is seen without colour.
+    bad: (said: string) => paint.bad(said.toUpperCase()),
+  };
+  const shown = condition.items.filter((one) => all || one.rating !== 'good');
+  // That the one thing a sound shows is as usual says little.
+  if (shown.length === 0 && condition.items.length === 1) return [];
+  return [
+    paint.bold(words.heading),
+    ...shown.flatMap(({ name, rating, words: said, text, usual }) => [
+      ...wrap(`${name}, ${marks[rating](said)}: ${plain(text.text)}`, look.width, 2, 2),
+      ...(all ? wrap(plain(usual.text), look.width, 4).map((line) => paint.dim(line)) : []),
+    ]),
+    ...wrap(condition.good, look.width, 2).map((line) => paint.dim(line)),
+    ...(all ? condition.notJudged : []).flatMap(({ text }) =>
+      wrap(plain(text), look.width, 2, 2).map((line) => paint.dim(line)),
+    ),
+  ];
 }
 
 /** What makes the evidence weaker. */

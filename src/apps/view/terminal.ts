@@ -4,6 +4,7 @@ import { type Look, wrap } from './layout.js';
 import { viewResult } from './result-view.js';
 import {
   cautionLines,
+  conditionLines,
   crossCheckLines,
   explainLines,
   noteLines,
@@ -42,6 +43,7 @@ export function terminalText(given: Result, options: TerminalOptions): string {
     [...sourceLine(view, options), '', ...headline(view, result, words, options)],
     result.status === 'failed' ? [] : timelineBar(result, options, options.rates, words),
     reasonLines(view, terminal, options, most),
+    conditionLines(view, words.result, options, explain),
     ...(brief
       ? [briefLine(result, words, options)]
       : [qualityLines(view, terminal, options), noteLines(view, terminal, options)]),

@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES } from '../../core/index.js';
+import { DISTURBANCE_KINDS, type DisturbanceKind, MODES } from '../../core/index.js';
 import { MODE_LETTERS } from '../../setup/index.js';
 import type { Look } from './layout.js';
 import { ENGLISH, type Words } from './words/index.js';
@@ -30,13 +30,20 @@ export function timelineBar(
   const durationS = result.source.durationS ?? 0;
   if (!(durationS > 0)) return [];
   const { bar: names } = words.terminal;
-  const label = Math.max(names.mode.length, names.sure.length, names.rate.length);
+  const marked = (result.arcCondition?.marks.length ?? 0) > 0;
+  const label = Math.max(
+    names.mode.length,
+    names.sure.length,
+    names.rate.length,
+    marked ? names.disturbed.length : 0,
+  );
   const head = (name: string): string => `  ${name.padEnd(label)}  `;
   const blank = ' '.repeat(label + 4);
   const columns = Math.max(10, look.width - label - 10);
   const cells = Array.from({ length: columns }, (_, i) =>
     cellAt(result, (i * durationS) / columns, ((i + 1) * durationS) / columns),
   );
+  const disturbed = disturbances(result, columns);
   const letters = cells.map((cell) => look.paint.mode(cell.mode ?? '', cell.mark)).join('');
   const heights = cells.map((cell) => (cell.mode ? bar(cell.confidence) : ' ')).join('');
   const end = words.numbers.time(durationS);
@@ -44,11 +51,42 @@ export function timelineBar(
   return [
     `${head(names.mode)}${letters}`,
     `${head(names.sure)}${heights}`.trimEnd(),
+    ...(disturbed ? [`${head(names.disturbed)}${look.paint.warn(disturbed)}`.trimEnd()] : []),
     ...(line ? [`${head(names.rate)}${line.bars}`.trimEnd()] : []),
     `${blank}0 s${end.padStart(Math.max(0, columns - 3))}`,
     ...legend(cells, words, look).map((one) => look.paint.dim(`${blank}${one}`)),
+    ...fitted(
+      DISTURBANCE_KINDS.map((kind) => names.disturbances[kind]).filter((one) =>
+        disturbed?.includes(one[0]!),
+      ),
+      look,
+    ).map((one) => look.paint.dim(`${blank}${one}`)),
     ...(line ? [look.paint.dim(`${blank}${names.rateKey(line.mostHz)}`)] : []),
   ];
+}
+
+/** The first letters of the disturbances where they lie; undefined where there are none. */
+const DISTURBANCE_SIGNS: Readonly<Record<DisturbanceKind, string>> = {
+  'long-arc': '^',
+  'current-dip': 'v',
+  'long-short': '|',
+  'arc-out': 'o',
+  'burn-back': 'b',
+};
+
+function disturbances({ arcCondition, source }: Result, columns: number): string | undefined {
+  const durationS = source.durationS ?? 0;
+  if (!arcCondition || arcCondition.marks.length === 0) return undefined;
+  const cells = Array.from({ length: columns }, () => ' ');
+  // The rarer and the worse are drawn over the others.
+  for (const kind of ['long-arc', 'current-dip', 'long-short', 'arc-out', 'burn-back'] as const)
+    for (const one of arcCondition.marks) {
+      if (one.kind !== kind) continue;
+      const from = Math.floor((one.startS / durationS) * columns);
+      const to = Math.max(from + 1, Math.ceil((one.endS / durationS) * columns));
+      cells.fill(DISTURBANCE_SIGNS[kind], Math.min(from, columns - 1), to);
+    }
+  return cells.join('');
 }
 
 /** Rates over the judged cells, as heights below a round number. Undefined where none stands clear. */
@@ -108,8 +146,16 @@ function legend(cells: readonly Cell[], { mode: nameOf, terminal }: Words, look:
     leftOut,
     noArc,
   ];
+  return fitted(
+    parts.filter((one) => marks.has(one[0] ?? '')),
+    look,
+  );
+}
+
+/** As many on a line as fit. */
+function fitted(parts: readonly string[], look: Look): string[] {
   const lines: string[] = [];
-  for (const part of parts.filter((one) => marks.has(one[0] ?? ''))) {
+  for (const part of parts) {
     const line = lines.at(-1);
     const longer = line === undefined ? part : `${line}   ${part}`;
     if (line !== undefined && longer.length + 8 <= look.width) lines[lines.length - 1] = longer;

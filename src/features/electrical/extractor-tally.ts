@@ -16,15 +16,21 @@ export class ExtractorTally {
   #ticks = 0;
   #negativeTicks = 0;
 
-  constructor(plan: SlotPlan, rateHz: number, has: { voltage: boolean; current: boolean }) {
+  constructor(
+    plan: SlotPlan,
+    ticks: { tickS: number; fromTick: number },
+    rateHz: number,
+    has: { voltage: boolean; current: boolean },
+  ) {
     this.#rateHz = rateHz;
-    this.run = new RunTally(plan, has);
+    this.run = new RunTally(plan, ticks, has);
     const names = (['voltage', 'current'] as const).filter((name) => has[name]);
     this.quality = names.map((name) => new ChannelQuality(name, rateHz));
   }
 
-  /** Counts one tick of the gate by its mean voltage. */
-  tick(meanV: number): void {
+  /** Takes one tick of the gate: its mean voltage and current. */
+  tick(meanV: number, meanA: number): void {
+    this.run.disturbances.tick(meanV, meanA);
     this.#ticks++;
     if (meanV < -9) this.#negativeTicks++;
   }
@@ -36,6 +42,7 @@ export class ExtractorTally {
         ...sampleRateFlags(this.#rateHz),
         ...this.quality.flatMap((channel) => channel.flags()),
       ],
+      disturbances: this.run.disturbances.report(),
       notes: this.#notes(),
       sourceProgramme: this.arcIntervals > 0 ? this.votes.result() : 'unknown',
     };

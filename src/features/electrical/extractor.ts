@@ -65,7 +65,9 @@ class ElectricalExtractor implements FeatureExtractor {
   }
 
   #newTally(): ExtractorTally {
-    return new ExtractorTally(this.#plan, this.#rateHz, this.#has);
+    const { seconds, samples } = this.#gate.plan;
+    const ticks = { tickS: seconds, fromTick: Math.ceil(this.#ticked / samples) };
+    return new ExtractorTally(this.#plan, ticks, this.#rateHz, this.#has);
   }
 
   push(channels: readonly Float64Array[]): ExtractorEvent[] {
@@ -130,8 +132,8 @@ class ElectricalExtractor implements FeatureExtractor {
       // The sample before is kept, so that a step between two ticks is seen.
       whiteV2 = store.whitePower(from, to);
     }
-    this.#tally.tick(meanV);
     const meanA = this.#currentAt >= 0 ? this.#stores[this.#currentAt]!.mean(from, to) : 0;
+    this.#tally.tick(meanV, meanA);
     const step = this.#gate.push(meanV, whiteV2, meanA);
     if (step === 'started') this.#start(events);
     else if (step === 'stopped') this.#stop(this.#gate.safeTick, false, events);
@@ -167,7 +169,7 @@ class ElectricalExtractor implements FeatureExtractor {
   #stop(endTick: number, open: boolean, events: ExtractorEvent[]): void {
     const end = Math.min(endTick * this.#gate.plan.samples, this.#samples);
     this.#feed(end, events);
-    this.#tally.run.endArcInterval();
+    this.#tally.run.endArcInterval(this.#arcInterval?.startSample ?? end, end);
     this.#arcInterval = null;
     events.push({ type: 'arc-stop', timeS: end / this.#rateHz, open });
     if (this.#perArcInterval) this.#closeSummary();

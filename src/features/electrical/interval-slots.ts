@@ -41,7 +41,7 @@ export class IntervalSlots {
   push(voltage: Float64Array | null, current: Float64Array | null): FeatureWindow | null {
     const slot = this.#analyser.push(voltage, current);
     this.#count++;
-    this.#run.add(slot, this.#analyser.incipient);
+    this.#run.add(slot, this.#analyser.incipient, this.startSample);
     this.#slots.push(slot);
     const { windowSlots, hopSlots } = this.#plan;
     if (this.#slots.length > windowSlots) this.#slots.shift();

@@ -1,5 +1,6 @@
 import type { RunFigures } from '../extractor.js';
 import type { SlotPlan } from './decimation.js';
+import { DisturbanceTally } from './disturbances/tally.js';
 import { judgeDrops } from './drop-rate.js';
 import type { IncipientRule } from './incipient.js';
 import { RunCurrent } from './run-current.js';
@@ -16,6 +17,7 @@ export const EDGE_S = 0.3;
  */
 export class RunTally {
   readonly events: RunEvents;
+  readonly disturbances: DisturbanceTally;
   readonly #plan: SlotPlan;
   readonly #edge: number;
   readonly #voltage: RunVoltage | null;
@@ -23,15 +25,28 @@ export class RunTally {
   #held: Slot[] = [];
   #counted = 0;
 
-  constructor(plan: SlotPlan, has: { voltage: boolean; current: boolean }) {
+  /** @param ticks length of the ticks of `disturbances`, s, and how many came before */
+  constructor(
+    plan: SlotPlan,
+    ticks: { tickS: number; fromTick: number },
+    has: { voltage: boolean; current: boolean },
+  ) {
     this.#plan = plan;
     this.#edge = Math.ceil(EDGE_S / plan.seconds - 1e-6);
-    this.#voltage = has.voltage ? new RunVoltage(plan) : null;
+    this.disturbances = new DisturbanceTally({
+      ...ticks,
+      slotS: plan.seconds,
+      sampleRateHz: plan.sampleRateHz,
+      edgeS: EDGE_S,
+      has,
+    });
+    this.#voltage = has.voltage ? new RunVoltage(plan, this.disturbances) : null;
     this.#current = has.current ? new RunCurrent() : null;
     this.events = new RunEvents(plan);
   }
 
-  add(slot: Slot, rule: IncipientRule): void {
+  /** `fromSample`: where the arc interval of the slot began. */
+  add(slot: Slot, rule: IncipientRule, fromSample: number): void {
     this.#held.push(slot);
     if (this.#held.length <= this.#edge) return;
     const ready = this.#held.shift()!;
@@ -40,10 +55,12 @@ export class RunTally {
     if (ready.voltage) this.#voltage?.add(ready.voltage, ready.current, rule);
     if (ready.current) this.#current?.add(ready.current, ready.voltage);
     this.events.add(ready);
+    this.disturbances.slot(ready, fromSample);
   }
 
   /** The arc interval is over: what is held belongs to its end. */
-  endArcInterval(): void {
+  endArcInterval(startSample: number, endSample: number): void {
+    this.disturbances.interval(startSample, endSample, this.#held);
     this.#held = [];
     this.#voltage?.newArcInterval();
     this.events.newArcInterval();
@@ -56,6 +73,7 @@ export class RunTally {
       ...this.#voltage?.figures(),
       ...this.events.figures(),
       ...this.#current?.figures(),
+      ...this.disturbances.figures(),
     };
     const judged = this.#voltage ? { ...raw, ...judgeDrops(raw, this.events.segments) } : raw;
     return Object.fromEntries(

@@ -34,8 +34,12 @@ export class RunVoltage {
   #lastShort: Short | null = null;
   #lastTransferring: Short | null = null;
 
-  constructor(plan: SlotPlan) {
+  readonly #ruptures: { rupture(breakA: number): void };
+
+  /** `ruptures` is told the current at the end of each short that carried metal. */
+  constructor(plan: SlotPlan, ruptures: { rupture(breakA: number): void }) {
     this.#plan = plan;
+    this.#ruptures = ruptures;
     this.#durations = new SampleCounts(0.2 * plan.sampleRateHz);
   }
 
@@ -95,6 +99,7 @@ export class RunVoltage {
       this.#intervalS.add((short.startSample - this.#lastTransferring.startSample) / rateHz);
     this.#lastTransferring = short;
     this.#breakA.add(short.breakA);
+    this.#ruptures.rupture(short.breakA);
     this.#riseAPerS.add(riseAPerS(short, rateHz));
     if (Math.abs(short.meanA) > 1) this.#ohm.add(short.meanV / short.meanA);
   }

@@ -16,6 +16,8 @@ const FIGURES: Readonly<Record<ComparedKey, string>> = {
   eventRateHz: 'acoustic events a second',
   meanVoltageV: 'mean voltage',
   meanCurrentA: 'mean current',
+  currentAtBreakA: 'mean current at rupture of a short',
+  slowSwingShare: 'slow swing of the current over its mean',
   powerW: 'mean power',
   shortShare: 'share of the time in short circuit',
 };

@@ -3,6 +3,7 @@ import { CAUTIONS } from './cautions.js';
 import { CHECKS } from './checks.js';
 import { COACH } from './coach.js';
 import { COMPARE } from './compare.js';
+import { CONDITION } from './condition.js';
 import { EVIDENCE } from './evidence.js';
 import { EXPECT } from './expect.js';
 import { EXPLANATIONS } from './explanations.js';
@@ -54,4 +55,5 @@ export const ENGLISH: Language = language(ENGLISH_WORDS, {
   ...REMEDIES,
   ...WATCH,
   ...COACH,
+  ...CONDITION,
 });

@@ -16,6 +16,8 @@ const FIGURES: Readonly<Record<ComparedKey, string>> = {
   eventRateHz: 'Ereignisse im Ton je Sekunde',
   meanVoltageV: 'mittlere Spannung',
   meanCurrentA: 'mittlerer Strom',
+  currentAtBreakA: 'mittlerer Strom beim Abriss eines Kurzschlusses',
+  slowSwingShare: 'langsame Schwankung des Stroms, durch seinen Mittelwert',
   powerW: 'mittlere Leistung',
   shortShare: 'Anteil der Zeit im Kurzschluss',
 };

@@ -17,6 +17,8 @@ export type ComparedKey =
   | 'meanVoltageV'
   | 'meanCurrentA'
   | 'powerW'
+  | 'currentAtBreakA'
+  | 'slowSwingShare'
   | 'shortShare';
 
 /** How the spread within a run was found. */

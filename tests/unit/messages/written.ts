@@ -6,6 +6,112 @@ import type { Examples } from './examples.js';
  * that show the rounding.
  */
 export const WRITTEN = {
+  'condition-stubbing': [
+    [{ count: 0, totalS: 0, longestS: 0 }, 'No short lasts over 20 ms.'],
+    [
+      { count: 2, totalS: 0.0712, longestS: 0.0451 },
+      'The wire stubs 2 times: shorts over 20 ms, the longest 45 ms, 0.07 s in all. Voltage too low or feed too fast for the rest, or too much inductance, does this.',
+    ],
+  ],
+  'condition-arc-outs': [
+    [{ count: 0, totalS: 0, by: 'trace' }, 'The arc does not go out.'],
+    [{ count: 0, totalS: 0, by: 'sound' }, 'The sound of the arc is not interrupted.'],
+    [
+      { count: 1, totalS: 0.3, by: 'current' },
+      'The arc goes out once, 0.30 s in all. From the current alone a trigger let go looks the same.',
+    ],
+    [
+      { count: 1, totalS: 0.3, by: 'sound' },
+      'The sound of the arc stops once, 0.30 s in all, and comes back. An arc that goes out and a pause of the welder sound the same.',
+    ],
+  ],
+  'condition-burn-back': [
+    [{ count: 0 }, 'No burn-back.'],
+    [
+      { count: 1 },
+      'Burn-back once: the arc grows long, then goes out with the source on. Look at contact tip, liner and drive rolls.',
+    ],
+  ],
+  'condition-long-arc': [
+    [{ count: 0, totalS: 0 }, 'The arc is nowhere longer than in the rest of the run.'],
+    [
+      { count: 3, totalS: 1.254 },
+      'The arc grows long 3 times, 1.25 s in all. A feed that slips and a gun drawn away look the same.',
+    ],
+  ],
+  'condition-current-dips': [
+    [{ count: 0, totalS: 0 }, 'The current dips nowhere.'],
+    [
+      { count: 1, totalS: 0.6 },
+      'The current dips once, 0.60 s in all. A feed that slips and a longer stick-out look the same.',
+    ],
+  ],
+  'condition-slow-swings': [
+    [
+      { shareOfMean: 0.284, periodS: 1.04 },
+      'The current swings slowly by 28 % of its mean, mostly every 1.0 s. A feed that hunts, a weave and an unsteady hand look the same.',
+    ],
+    [
+      { shareOfMean: 0.02, periodS: null },
+      'The current swings slowly by 2 % of its mean. A feed that hunts, a weave and an unsteady hand look the same.',
+    ],
+  ],
+  'condition-touches': [
+    [
+      { mode: 'short-circuit', shareOfShorts: 0.126 },
+      '13 % of the shorts are touches that carry no metal over.',
+    ],
+    [{ mode: 'spray', rateHz: 4.26 }, '4.3 shorts a second where free flight has none.'],
+  ],
+  'condition-spatter': [
+    [
+      { meanA: 261.4, sdA: 22.6, mostA: 340.2, overMeanCurrent: 2.34 },
+      'Bridges break at 261 A, spread 23 A, at most 340 A: 2.3 times the mean current. High and uneven currents at rupture throw spatter; how much, a trace does not show.',
+    ],
+  ],
+  'condition-regularity': [
+    [
+      { mode: 'short-circuit', index: 0.4349 },
+      'Spread of short time and arc time over their means, added: 0.43.',
+    ],
+    [{ mode: 'pulsed-spray', clockCv: 0.0126 }, 'The pulses keep their clock to 1.3 %.'],
+    [{ mode: 'spray', spreadShare: 0.0164 }, 'The voltage keeps within 1.6 % of its mean.'],
+  ],
+  'condition-cold-lap': [
+    [
+      { signs: ['stubbing', 'long-time-shorted', 'current-dips'] },
+      'Signs that go with a cold weld: stubbing and more than 30 % of the time shorted and dips of the current. They do not show cold lap; look at the toes of the bead there.',
+    ],
+  ],
+  'condition-usual': [
+    [{ of: 'arc-outs', mode: null }, 'Usual: none within a weld (own choice).'],
+    [{ of: 'regularity', mode: 'spray' }, 'Usual: voltage within 4 % of its mean (own choice).'],
+    [{ of: 'touches', mode: 'short-circuit' }, 'Usual: up to a tenth of all shorts (own choice).'],
+  ],
+  'condition-not-by-sound': [
+    [
+      {},
+      'Sound shows neither stubbing, burn-back and arc length nor the current and what swings in it: log the voltage and current for those.',
+    ],
+  ],
+  'condition-no-current': [
+    [{}, 'Without the current, dips, slow swings and the current at rupture are not shown.'],
+  ],
+  'condition-no-voltage': [
+    [
+      {},
+      'Without the voltage, stubbing, burn-back, long arc and what the shorts do are not shown.',
+    ],
+  ],
+  'condition-no-mode': [
+    [
+      {},
+      'No one mode is named, so that shorts, spatter and regularity have no usual range to be held against.',
+    ],
+  ],
+  'condition-no-fusion': [
+    [{}, 'Fusion, cold lap, porosity and undercut are not shown by any recording of the arc.'],
+  ],
   'watch-nothing-comes': [[{ quietS: 1.24 }, 'nothing has come for 1.2 s']],
   'watch-clock-anew': [[{}, 'the clock of the logger began anew']],
   'watch-samples-missing': [[{ samples: 40 }, '40 samples are missing']],

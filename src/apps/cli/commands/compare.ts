@@ -6,6 +6,8 @@ import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 const EXAMPLES = `Examples
   Did the new liner make the short circuits more even?
     arc-transfer compare before.csv after.csv
+  A student against the instructor, as a page with both runs side by side:
+    arc-transfer compare instructor.csv student.csv --reference --page student.html
   Two results written earlier:
     arc-transfer classify before.wav --json --out before.json
     arc-transfer compare before.json after.wav --json
@@ -24,7 +26,10 @@ export function registerCompare(program: Command): void {
     .addHelpText('before', EXAMPLES)
     .addHelpText('after', EXIT_STATUS)
     .optionsGroup('Output:')
-    .option('--json', 'the comparison as JSON');
+    .option('--json', 'the comparison as JSON')
+    .option('--page <file.html>', 'also a page: the table, and both runs side by side')
+    .option('--overwrite', 'replace the page of that name')
+    .option('--reference', 'the first is a reference that the second is to come near to');
   addLanguageFlag(command);
   addReadingFlags(command);
   addSettingFlags(command);

@@ -13,6 +13,8 @@ const EXAMPLES = `Examples
     arc-transfer report before.csv after.csv --out seams.html
   Pages and, beside them, records against the welding procedure:
     arc-transfer report day/ --out day.html --procedure wps.json --trace-volts-at feeder --records records/
+  A class over the weeks, held against the instructor's weld (files like anna_2026-03-02_1.csv):
+    arc-transfer report class/*.csv --out class.html --progress "{name}_{day}_*.csv" --reference instructor.csv
   One figure for a paper, and the whole page for a job folder:
     arc-transfer report weld.wav --format svg --figure rhythm --out rhythm.svg
     arc-transfer report weld.wav --format pdf --out weld.pdf
@@ -38,6 +40,11 @@ export function registerReport(program: Command): void {
       'the page; of several inputs the index, with a folder beside it',
     )
     .option('--overwrite', 'let --out replace files')
+    .option(
+      '--progress <pattern or table>',
+      'whose runs they are and of which day, such as "{name}_{day}_*.csv": a table and chart in the index, and a CSV',
+    )
+    .option('--reference <file>', 'with --progress: the run that all are held against')
     .addOption(
       new Option('--format <name>', 'html, or one figure as svg, png or pdf').choices([
         'html',

@@ -7,6 +7,8 @@ import type { Engine } from '../../terminal/judge/engine.js';
 import { lookOf } from '../../terminal/look.js';
 import { writeOut } from '../../terminal/output.js';
 import { createProgress } from '../../terminal/progress.js';
+import { writeFileBy } from '../../terminal/sink.js';
+import { visible } from '../../view/index.js';
 import { readSide } from './side.js';
 import { comparisonText } from './text.js';
 
@@ -24,17 +26,29 @@ export async function compareCommand(
     reading: readReading(options),
     progress: createProgress(2),
   };
-  const before = await readSide(paths.before, job);
-  const after = await readSide(paths.after, job);
+  const drawn = typeof options['page'] === 'string';
+  const before = await readSide(paths.before, job, drawn);
+  const after = await readSide(paths.after, job, drawn);
   job.progress.clear();
   const comparison = compareResults(before.result, after.result, {
     before: before.track,
     after: after.track,
   });
+  const against = options['reference'] === true ? 'reference' : 'before';
   await writeOut(
     options['json'] === true
       ? `${JSON.stringify(comparison, null, 2)}\n`
-      : comparisonText(comparison, lookOf(process.stdout), words),
+      : comparisonText(comparison, lookOf(process.stdout), words, against),
   );
+  const page = options['page'];
+  if (typeof page === 'string') {
+    const { comparisonPage } = await import('../../report/index.js');
+    const html = comparisonPage(comparison, [before.view, after.view], words, against);
+    await writeFileBy(page, html, {
+      overwrite: options['overwrite'] === true,
+      inputs: [paths.before, paths.after],
+    });
+    process.stderr.write(`${words.terminal.tally.wrote(visible(page))}\n`);
+  }
   if ([before, after].some(({ result }) => result.status === 'failed')) process.exitCode = 1;
 }

@@ -3,7 +3,10 @@ import type { RateTrack } from '../../../analysis/compare/index.js';
 import { type Result, resultSchema } from '../../../analysis/result/index.js';
 import { ArcError } from '../../../core/index.js';
 import { openFileSource } from '../../../files/file-source.js';
+import type { RunView } from '../../report/index.js';
 import { classifyOne, type Job } from '../../terminal/judge/classify-one.js';
+import type { Engine } from '../../terminal/judge/engine.js';
+import { type EvidenceEngine, withEvidence } from '../report/with-evidence.js';
 import { RateCollector } from './rate-collector.js';
 
 /** One of the two things compared. */
@@ -11,13 +14,28 @@ export interface Side {
   result: Result;
   /** Null for a result document: it holds no rates by window. */
   track: RateTrack | null;
+  /** What a page can show of it: words alone of a result document. */
+  view: RunView;
 }
 
-/** A recording is analysed; a file that begins with a brace is taken for a result document. */
-export async function readSide(path: string, job: Job): Promise<Side> {
-  if (await beginsWithBrace(path)) return { result: await readDocument(path), track: null };
+/** Where nothing is drawn: the engine as it is, and a view of words alone. */
+const undrawn = (engine: Engine): EvidenceEngine => ({ ...engine, take: wordsOf });
+
+const wordsOf = (result: Result): RunView => ({
+  result,
+  evidence: null,
+  placement: null,
+  modelCard: {},
+});
+
+/** A recording is analysed; a file that begins with a brace is taken for a result document. `drawn`: pictures are wanted. */
+export async function readSide(path: string, job: Job, drawn = false): Promise<Side> {
+  if (await beginsWithBrace(path)) {
+    const result = await readDocument(path);
+    return { result, track: null, view: wordsOf(result) };
+  }
   let collector: RateCollector | undefined;
-  const { engine } = job;
+  const engine = drawn ? withEvidence(job.engine) : undrawn(job.engine);
   const result = await classifyOne(
     { path, origin: 'named' },
     {
@@ -32,7 +50,7 @@ export async function readSide(path: string, job: Job): Promise<Side> {
     },
   );
   if (result === undefined) throw notComparable(path, 'it is no recording');
-  return { result, track: collector?.track ?? null };
+  return { result, track: collector?.track ?? null, view: engine.take(result) };
 }
 
 /** False for what cannot be opened: the reading then says why. */

@@ -1,4 +1,5 @@
 import { extname } from 'node:path';
+import type { Result } from '../../../analysis/result/index.js';
 import { ArcError } from '../../../core/index.js';
 import { readWords } from '../../terminal/flags/language-flag.js';
 import { engineOf } from '../../terminal/flags/model-flag.js';
@@ -6,15 +7,18 @@ import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
 import { readSetup } from '../../terminal/flags/setup-flags.js';
 import { listInputs } from '../../terminal/inputs.js';
+import type { Job } from '../../terminal/judge/classify-one.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { createProgress } from '../../terminal/progress.js';
 import { filesOfOptions } from '../../terminal/spare-inputs.js';
-import { visible, type Words } from '../../view/index.js';
+import { visible } from '../../view/index.js';
 import { recordWriter } from '../classify/record-writer.js';
 import { classifyAll, sayTally, type Tally } from '../classify/run.js';
+import { readSide } from '../compare/side.js';
 import { createFigureWriter, FIGURE_FORMATS, type FigureFormat } from './figure-writer.js';
 import { loadPageScript } from './page-script.js';
-import { createPageWriter, together } from './page-writer.js';
+import { createPageWriter, type PageWriterOptions, together } from './page-writer.js';
+import { readPeople } from './people.js';
 import { type EvidenceEngine, withEvidence } from './with-evidence.js';
 
 type Options = Readonly<Record<string, unknown>>;
@@ -36,7 +40,15 @@ export async function reportCommand(
   const several = given.length > 1 || inputs.length > 1 || inputs[0]?.origin === 'folder';
   const collecting = withEvidence(engine ?? (await engineOf(options)));
   const read = inputs.map(({ path }) => path);
-  const { writer, sink } = await createOutput(collecting, options, read, { several, words });
+  const people = await readProgress(options, {
+    several,
+    job: { engine: engine ?? collecting, setup, settings, reading },
+  });
+  const { writer, sink } = await createOutput(collecting, options, read, {
+    several,
+    words,
+    ...(people ? { progress: people } : {}),
+  });
   const rules = {
     overwrite: options['overwrite'] === true,
     inputs: [...read, ...filesOfOptions(options)],
@@ -63,7 +75,7 @@ async function createOutput(
   engine: EvidenceEngine,
   options: Options,
   read: readonly string[],
-  { several, words }: { several: boolean; words: Words },
+  { several, words, progress }: Pick<PageWriterOptions, 'several' | 'words' | 'progress'>,
 ) {
   const out = String(options['out']);
   const format = formatOf(options, out);
@@ -73,7 +85,7 @@ async function createOutput(
   const common = { out, overwrite, inputs, words, script: await loadPageScript() };
   if (format === 'html') {
     if (figure !== undefined) throw pageHasAll();
-    return createPageWriter(engine, { ...common, several });
+    return createPageWriter(engine, { ...common, several, ...(progress ? { progress } : {}) });
   }
   if (several) throw oneInput(format);
   const browser = text(options['browser']);
@@ -83,6 +95,54 @@ async function createOutput(
     format,
     browser,
     figure: whole ? null : (figure ?? 'time'),
+  });
+}
+
+/** Whose runs they are, and the run that they are held against. */
+async function readProgress(
+  options: Options,
+  { several, job }: { several: boolean; job: Omit<Job, 'progress'> },
+): Promise<PageWriterOptions['progress']> {
+  const given = text(options['progress']);
+  const reference = text(options['reference']);
+  if (given === undefined) {
+    if (reference !== undefined) throw needsProgress();
+    return undefined;
+  }
+  if (!several) throw severalInputs();
+  const personOf = await readPeople(given);
+  if (reference === undefined) return { personOf, wanted: job.setup.expectedMode, reference: null };
+  const quiet = { ...job, progress: createProgress(1) };
+  const side = await readSide(reference, quiet);
+  quiet.progress.clear();
+  if (side.result.status === 'failed') throw badReference(reference, side.result);
+  return { personOf, wanted: job.setup.expectedMode, reference: side.result };
+}
+
+function needsProgress(): ArcError {
+  return new ArcError({
+    code: 'reference-without-progress',
+    what: '--reference was given without --progress.',
+    expected: '--progress with a pattern or table that says whose runs they are',
+    todo: 'Add --progress, or hold two runs against each other with compare --reference.',
+  });
+}
+
+function badReference(path: string, { error }: Result): ArcError {
+  return new ArcError({
+    code: 'bad-reference',
+    what: `The reference ${path} could not be judged. ${error?.message ?? ''}`,
+    expected: 'a recording or a result document of a run that others are held against',
+    todo: 'Name another, or leave --reference out.',
+  });
+}
+
+function severalInputs(): ArcError {
+  return new ArcError({
+    code: 'several-inputs',
+    what: '--progress was given for one recording.',
+    expected: 'several recordings, or a folder of them',
+    todo: 'Name more recordings, or leave --progress out.',
   });
 }
 

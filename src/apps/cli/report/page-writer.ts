@@ -1,16 +1,26 @@
 import { basename, dirname, extname, join } from 'node:path';
+import { type PersonRun, progressRows } from '../../../analysis/compare/index.js';
 import type { Result } from '../../../analysis/result/index.js';
+import type { Mode } from '../../../core/index.js';
 import {
   compareSection,
   type IndexEntry,
   indexEntry,
   indexPage,
+  progressSection,
   type RunView,
   runPage,
 } from '../../report/index.js';
-import { fileSink, makeFolder, type OutputRules, type Sink } from '../../terminal/sink.js';
-import type { Words } from '../../view/index.js';
+import {
+  fileSink,
+  makeFolder,
+  type OutputRules,
+  type Sink,
+  writeFileBy,
+} from '../../terminal/sink.js';
+import { progressCsv, visible, type Words } from '../../view/index.js';
 import type { Writer } from '../classify/writer.js';
+import type { PersonOf } from './people.js';
 import type { EvidenceEngine } from './with-evidence.js';
 
 export interface PageWriterOptions extends OutputRules {
@@ -19,6 +29,8 @@ export interface PageWriterOptions extends OutputRules {
   several: boolean;
   script: string;
   words: Words;
+  /** People by day in the index, and beside it as CSV; left out unless asked for. */
+  progress?: { personOf: PersonOf; wanted: Mode | null; reference: Result | null };
 }
 
 /** Writes results as pages, each as soon as it is there; nothing appears under its name half-written. */
@@ -36,6 +48,8 @@ export async function createPageWriter(
   const folder = join(dirname(out), `${basename(out, extname(out))}-runs`);
   const entries: IndexEntry[] = [];
   const firstTwo: RunView[] = [];
+  const people: PersonRun[] = [];
+  const leftOut: string[] = [];
   return {
     sink,
     writer: {
@@ -49,6 +63,9 @@ export async function createPageWriter(
         const up = `../${encodeURIComponent(basename(out))}`;
         await page.write(runPage(view, script, up, words));
         await page.close(true);
+        const person = options.progress?.personOf(one.source.path);
+        if (person) people.push({ ...person, result: one });
+        else if (options.progress) leftOut.push(one.source.path);
         entries.push(indexEntry(view, `${encodeURIComponent(basename(folder))}/${name}`));
         // Two runs are set side by side; with more, their evidence need not be kept.
         if (entries.length <= 2) firstTwo.push(view);
@@ -56,9 +73,21 @@ export async function createPageWriter(
       },
       end: async () => {
         const [first, second] = firstTwo;
+        const { progress } = options;
+        const rows = progress ? progressRows(people, progress.wanted, progress.reference) : [];
+        if (progress) {
+          const table = join(dirname(out), `${basename(out, extname(out))}-progress.csv`);
+          await writeFileBy(table, progressCsv(rows), options);
+          if (leftOut.length > 0)
+            process.stderr.write(`${words.progress.leftOut(leftOut.map(visible))}\n`);
+        }
         const pair = entries.length === 2 && first && second;
         await sink.write(
-          indexPage(entries, pair ? compareSection(first, second, words) : '', words),
+          indexPage(
+            entries,
+            progressSection(rows, words) + (pair ? compareSection(first, second, words) : ''),
+            words,
+          ),
         );
       },
     },

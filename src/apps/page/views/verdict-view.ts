@@ -32,6 +32,7 @@ export function verdictView(view: View): ComponentChild {
     againstView(view, said),
     nextView(view, said),
     reasons(view, said),
+    condition(view, said),
     doubts(view, said),
     cautions(view, said),
     pictures(view, shown),
@@ -109,6 +110,26 @@ function reasons(view: View, { reasons: ranked }: ResultView): ComponentChild {
           h('li', null, [mode === null ? null : h('strong', null, `${side}: `), said(view, text)]),
         ),
     ),
+  ]);
+}
+
+/** What is off in the arc beside its mode; what is as usual in a count alone. */
+function condition(view: View, { condition: seen }: ResultView): ComponentChild {
+  if (!seen) return null;
+  const { heading } = view.state.words.view.result.condition;
+  const off = seen.items.filter((one) => one.rating !== 'good');
+  return h('div', { class: 'block' }, [
+    h('h2', null, heading),
+    off.length === 0
+      ? null
+      : h(
+          'ul',
+          null,
+          off.map(({ name, words, text }) =>
+            h('li', null, [h('strong', null, `${name}, ${words}: `), said(view, text)]),
+          ),
+        ),
+    h('p', { class: 'small' }, seen.good),
   ]);
 }
 

@@ -7,7 +7,7 @@ import { el, hint, short, text } from './svg.js';
 const MOST_SINGLE = 400;
 export const MARK_HEIGHT = 24;
 
-/** Shorts as bars as long as they last, drops as diamonds. */
+/** Shorts and disturbances as bars as long as they last, drops as diamonds. */
 export function marksRow(marks: Marks, area: TrackArea, words: TimePictureWords): string {
   const { fromS, toS } = area.window;
   const inside: number[] = [];
@@ -39,7 +39,14 @@ export function marksRow(marks: Marks, area: TrackArea, words: TimePictureWords)
         const width = Math.max(1.2, Math.min(area.right, x(startS + lengthS)) - at);
         return el(
           'rect',
-          { class: 'mark mark-short', x: at, y: top, width, height: 10, ...place },
+          {
+            class: `mark ${marks.what === 'short circuit' ? 'mark-short' : 'mark-fault'}`,
+            x: at,
+            y: top,
+            width,
+            height: 10,
+            ...place,
+          },
           title,
         );
       })

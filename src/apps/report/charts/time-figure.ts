@@ -1,4 +1,5 @@
 import { scaleLinear } from 'd3-scale';
+import type { Marks } from '../../view/evidence/index.js';
 import type { TimePictureWords } from '../../view/index.js';
 import type { TimeRun, TimeWindow } from '../run-view.js';
 import { MARK_HEIGHT, marksRow } from './marks-row.js';
@@ -79,15 +80,28 @@ function rowsOf(
       draw: (top) => traceRow(run, index, { ...span, top, height }, words, range),
     });
     if (trace.quantity === 'voltage')
-      for (const marks of evidence.marks)
-        rows.push({ height: MARK_HEIGHT, draw: (top) => marksRow(marks, { ...span, top }, words) });
+      for (const marks of evidence.marks.filter(isEvent)) rows.push(markRow(marks, span, words));
   });
+  for (const marks of evidence.marks) if (!isEvent(marks)) rows.push(markRow(marks, span, words));
   if (hasRate(run))
     rows.push({
       height: 84,
       draw: (top) => rateRow(run, { ...span, top, height: 84 }, words, limits?.rateHz),
     });
   return rows;
+}
+
+/** Shorts and drops stand under the voltage that shows them; disturbances under all traces. */
+function isEvent({ what }: Marks): boolean {
+  return what === 'short circuit' || what === 'drop';
+}
+
+function markRow(
+  marks: Marks,
+  span: { window: TimeWindow; left: number; right: number },
+  words: TimePictureWords,
+): Row {
+  return { height: MARK_HEIGHT, draw: (top) => marksRow(marks, { ...span, top }, words) };
 }
 
 /** Where no arc burns the ground is tinted through all rows. */

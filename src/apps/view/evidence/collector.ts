@@ -1,15 +1,16 @@
 import type { PipelineEvent } from '../../../analysis/index.js';
 import type { Result } from '../../../analysis/result/index.js';
-import { MODES, type Mode } from '../../../core/index.js';
+import { DISTURBANCE_KINDS, MODES, type Mode } from '../../../core/index.js';
 import type { Recording } from '../../../recording/index.js';
 import { CloseUps } from './close-ups.js';
 import { TraceEvidence } from './electrical-evidence.js';
 import type { EventKind } from './event-tally.js';
+import { MARK_S } from './mark-list.js';
 import { MinMaxTrace } from './min-max-trace.js';
 import { PlaybackBuffer } from './playback-buffer.js';
 import { SoundEvidence } from './sound-evidence.js';
 import { SpectrumColumns } from './spectrum-columns.js';
-import type { Beliefs, Evidence } from './types.js';
+import type { Beliefs, Evidence, Marks } from './types.js';
 import { VectorSeries } from './vector-series.js';
 
 /** Bins of a thinned trace: every sample of the first 13 s at 10 kHz, some 6 to 10 ms of ten minutes. */
@@ -92,7 +93,7 @@ export class EvidenceCollector {
   }
 
   /** Valid once everything went through; the result says where the arc was. */
-  finish(result: Pick<Result, 'arcStretches' | 'mode' | 'features'>): Evidence {
+  finish(result: Pick<Result, 'arcStretches' | 'mode' | 'features' | 'arcCondition'>): Evidence {
     const { sampleRateHz, channels, kind } = this.#source;
     const arcIntervals = result.arcStretches;
     const traces = channels.map((channel, c) => {
@@ -116,6 +117,7 @@ export class EvidenceCollector {
           traces: piece.channels,
         }));
     const beliefs = this.#beliefs();
+    const electrical = this.#electrical?.finish(arcIntervals, eventKind(result));
     return {
       kind,
       durationS: this.#samples / sampleRateHz,
@@ -123,7 +125,6 @@ export class EvidenceCollector {
       closeUps,
       spectrogram: this.#sound?.columns.spectrogram() ?? null,
       levelDb: this.#sound?.columns.level() ?? null,
-      marks: [],
       levels: null,
       plane: null,
       averageShort: null,
@@ -132,7 +133,8 @@ export class EvidenceCollector {
       eventRate: this.#soundRate(),
       beliefs,
       playback: this.#sound?.playback.finish(sampleRateHz) ?? null,
-      ...this.#electrical?.finish(arcIntervals, eventKind(result)),
+      ...electrical,
+      marks: [...(electrical?.marks ?? []), ...disturbanceMarks(result.arcCondition)],
     };
   }
 
@@ -187,6 +189,23 @@ class SoundParts {
     this.shape.push(samples);
     this.playback.push(samples);
   }
+}
+
+/** The disturbances that the result names, a list for each kind that is there. */
+function disturbanceMarks(condition: Result['arcCondition']): Marks[] {
+  return DISTURBANCE_KINDS.flatMap((what) => {
+    const of = condition?.marks.filter((one) => one.kind === what) ?? [];
+    if (of.length === 0) return [];
+    const units = (seconds: number): number => Math.round(seconds / MARK_S);
+    return [
+      {
+        what,
+        total: of.length,
+        starts: Uint32Array.from(of, (one) => units(one.startS)),
+        lengths: Uint32Array.from(of, (one) => units(one.endS - one.startS)),
+      },
+    ];
+  });
 }
 
 /** The events that carry the metal in the mode found; without a mode, what the recording counted most surely. */

@@ -1,4 +1,4 @@
-import type { Mode, RecordingKind } from '../../../core/index.js';
+import type { DisturbanceKind, Mode, RecordingKind } from '../../../core/index.js';
 
 /** A trace thinned to the smallest and largest value of each bin, so that no extreme is lost. */
 export interface ThinnedTrace {
@@ -37,7 +37,7 @@ export interface Series {
 
 /** What happened and when; sorted, in units of 10 µs. */
 export interface Marks {
-  what: 'short circuit' | 'drop';
+  what: 'short circuit' | 'drop' | DisturbanceKind;
   /** How many there were; more than `starts` holds when a run has very many. */
   total: number;
   starts: Uint32Array;

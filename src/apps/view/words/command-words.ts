@@ -1,9 +1,76 @@
 import type { Status } from '../../../core/index.js';
 
+/** People by day, in the index of a report. */
+export interface ProgressWords {
+  heading: string;
+  heads: readonly [
+    name: string,
+    day: string,
+    runs: string,
+    modeShare: string,
+    goodShare: string,
+    disturbances: string,
+    irregularity: string,
+    differing: string,
+  ];
+  description(names: number): string;
+  note: string;
+  /** Recordings that neither pattern nor table knows. */
+  leftOut(paths: readonly string[]): string;
+}
+
+/** What `sweep` says, and `expect` of a machine file. */
+export interface SweepWords {
+  title(machine: string): string;
+  steps(count: number): string;
+  heads: readonly [
+    step: string,
+    from: string,
+    mode: string,
+    sure: string,
+    volts: string,
+    amperes: string,
+    dial: string,
+    feed: string,
+    spread: string,
+    off: string,
+  ];
+  best: string;
+  bestOf(mode: string, place: string, spread: string): string;
+  none: string;
+  measured: string;
+  published: string;
+  noPublished: string;
+  /** Means of a step in words, and its dial and feed; each may be null. */
+  place(
+    volts: string | null,
+    amperes: string | null,
+    dial: string | null,
+    feed: string | null,
+  ): string;
+  mapTitle: string;
+  mapDescription(steps: number): string;
+  mostEven: string;
+  unclear: string;
+  disagrees(count: number, of: number): string;
+  fileWritten(machine: string): string;
+  first(machine: string): string;
+  near(mode: string | null, sure: string, place: string): string;
+  notNear(machine: string): string;
+  otherWire(machine: string): string;
+  setLike(mode: string, place: string): string;
+  neverRan(mode: string): string;
+  caution: string;
+}
+
 /** What `compare` says beside the sentences of the comparison. */
 export interface CompareWords {
-  before: string;
-  after: string;
+  /** The two runs: one before and one after, or a run and its reference. */
+  heads: Record<'before' | 'reference', readonly [string, string]>;
+  title(before: string, after: string): string;
+  columns: { figure: string; change: string; chance: string };
+  notRated: string;
+  sameRatings(same: number, of: number): string;
   mode: string;
   answers: Record<'same' | 'changed' | 'cannot-tell', string>;
   figures(clear: number, judged: number): string;
@@ -14,7 +81,7 @@ export interface CompareWords {
   interval(range: string, level: string, moreThanChance: boolean, p: string, how: string): string;
   range(low: string, high: string, unit: string): string;
   overEachRun: string;
-  trend(run: 'before' | 'after', clear: boolean, range: string): string;
+  trend(run: string, clear: boolean, range: string): string;
 }
 
 /** What `expect` says beside the sentences of the expectation. */

@@ -1,5 +1,12 @@
 import { ENGLISH_MAP } from '../process-map/words.js';
-import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import type {
+  CompareWords,
+  ExpectWords,
+  InspectWords,
+  ProgressWords,
+  SweepWords,
+  WatchWords,
+} from './command-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -27,6 +34,15 @@ const MODES = {
   spray: 'spray',
   'pulsed-spray': 'pulsed spray',
 } as const;
+
+/** What is marked singly, one and several. */
+const MARKS: Readonly<Record<string, readonly [one: string, many: string]>> = {
+  'long-short': ['short over 20 ms', 'shorts over 20 ms'],
+  'arc-out': ['arc-out', 'arc-outs'],
+  'burn-back': ['burn-back', 'burn-backs'],
+  'long-arc': ['long arc', 'long arcs'],
+  'current-dip': ['dip of the current', 'dips of the current'],
+};
 
 const TIME: TimeWords = {
   heading: 'When did it happen?',
@@ -64,9 +80,10 @@ const TIME: TimeWords = {
   axisS: 'time in the recording, s',
   frequency: 'frequency, kHz (more ink is louder)',
   perSecond: (events) => `${events}, a second`,
-  marksInView: (what, count) => `${what}s: ${count} in view`,
+  marksInView: (what, count) => `${MARKS[what]?.[1] ?? `${what}s`}: ${count} in view`,
   keptUpTo: (time, total) => `; kept up to ${time} only, ${total} in all`,
-  markAt: (what, seconds, ms) => `${what} at ${seconds} s${ms === '' ? '' : `, ${ms} ms`}`,
+  markAt: (what, seconds, ms) =>
+    `${MARKS[what]?.[0] ?? what} at ${seconds} s${ms === '' ? '' : `, ${ms} ms`}`,
   block: (name, from, until, confidence) => `${name}, ${to(from, until)}, confidence ${confidence}`,
   part: (mode, from, until) => `${mode ?? 'not clear'} from ${to(from, until)} s`,
   description: (from, until, parts, more) => {
@@ -82,7 +99,7 @@ const TIME: TimeWords = {
     level: (db) => `level ${db} dB of full scale`,
     noRate: 'no clear event rate',
     rate: (value, events) => `${value} ${events} a second`,
-    inMark: (what, ms) => `in a ${what} of ${ms} ms`,
+    inMark: (what, ms) => `in a ${MARKS[what]?.[0] ?? what} of ${ms} ms`,
   },
 };
 
@@ -226,6 +243,25 @@ const RESULT: ResultWords = {
   compared: (what) => `Compared: ${what}.`,
   speaksForIt: 'Speaks for it',
   speaksAgainstIt: 'Speaks against it',
+  condition: {
+    heading: 'How the arc behaved',
+    names: {
+      stubbing: 'stubbing',
+      'arc-outs': 'arc-outs',
+      'burn-back': 'burn-back',
+      'long-arc': 'long arc',
+      'current-dips': 'dips of the current',
+      'slow-swings': 'slow swings',
+      touches: 'touches',
+      spatter: 'spatter risk',
+      regularity: 'regularity',
+      'cold-lap': 'cold lap risk',
+    },
+    ratings: { good: 'good', watch: 'watch', bad: 'bad' },
+    good: (count, of) => `${count} of ${of} things looked at are as usual.`,
+    notJudged: 'Not judged',
+    heads: ['What', 'Rating', 'Seen', 'Usual'],
+  },
   heatInput: (without, within) => {
     const ways = [
       without === null ? '' : `${without} without thermal efficiency (AWS, ASME)`,
@@ -256,6 +292,14 @@ const TERMINAL: TerminalWords = {
     mode: 'mode',
     sure: 'sure',
     rate: 'rate',
+    disturbed: 'faults',
+    disturbances: {
+      'long-short': '| short over 20 ms',
+      'arc-out': 'o arc-out',
+      'burn-back': 'b burn-back',
+      'long-arc': '^ long arc',
+      'current-dip': 'v dip of the current',
+    },
     unclear: '? arc, mode not clear',
     leftOut: '- arc, left out',
     noArc: '· no arc',
@@ -275,6 +319,7 @@ const REPORT: ReportWords = {
   onThisPage: 'On this page',
   links: {
     next: 'What to check next',
+    condition: 'How the arc behaved',
     when: 'When',
     shape: 'What the arc looks like',
     place: 'Where it sits',
@@ -338,8 +383,11 @@ const REPORT: ReportWords = {
 };
 
 const COMPARE: CompareWords = {
-  before: 'Before',
-  after: 'After',
+  heads: { before: ['Before', 'After'], reference: ['Reference', 'Run'] },
+  title: (before, after) => `${before} against ${after}`,
+  columns: { figure: 'Figure', change: 'Change', chance: 'More than chance?' },
+  notRated: 'not rated',
+  sameRatings: (same, of) => `${same} of ${of} rated the same`,
   mode: 'Mode',
   answers: { same: '= same', changed: '→ changed', 'cannot-tell': '? cannot tell' },
   figures: (clear, judged) => `Figures: ${clear} of ${judged} changed by more than chance`,
@@ -351,7 +399,77 @@ const COMPARE: CompareWords = {
   range: (low, high, unit) => `${to(low, high)}${unit}`,
   overEachRun: 'Over each run',
   trend: (run, clear, range) =>
-    `${run}: ${clear ? 'a clear trend' : 'no clear trend'} of the event rate, ${range} Hz a minute`,
+    `${run.toLowerCase()}: ${clear ? 'a clear trend' : 'no clear trend'} of the event rate, ${range} Hz a minute`,
+};
+
+const SWEEP: SweepWords = {
+  title: (machine) => `Measured map: ${machine}`,
+  steps: (count) => `${count} ${count === 1 ? 'step' : 'steps'}`,
+  heads: [
+    'Step',
+    'From',
+    'Mode',
+    'Sure',
+    'Mean V',
+    'Mean A',
+    'Dial V',
+    'Feed',
+    'Spread',
+    'Not as usual',
+  ],
+  best: 'Most even step of each mode',
+  bestOf: (mode, place, spread) => `${mode}: ${place}, spread ${spread}`,
+  none: 'No step was named surely enough.',
+  measured: 'Measured on this machine',
+  published: 'As published for this wire and gas',
+  noPublished: 'State wire and gas to see the published map beside it.',
+  place: (volts, amperes, dial, feed) =>
+    [
+      volts && amperes ? `${volts} and ${amperes} measured` : (volts ?? amperes),
+      dial && `dial ${dial}`,
+      feed && `feed ${feed}`,
+    ]
+      .filter(Boolean)
+      .join(', ') || 'place not known',
+  mapTitle: 'Steps over mean current and voltage',
+  mapDescription: (steps) =>
+    `${steps} steps, each with the letter of its mode; a ring marks the most even of each mode. The same as the table.`,
+  mostEven: 'most even',
+  unclear: 'mode not clear',
+  disagrees: (count, of) =>
+    `${count} of ${of} sure steps lie where the published map gives another mode for the measured volts, taken as at the feeder.`,
+  fileWritten: (machine) => `Measured on ${machine}; use it with expect --machine`,
+  first: (machine) => `Measured on ${machine}: this goes before the published tables below`,
+  near: (mode, sure, place) =>
+    mode === null
+      ? `The nearest step (${place}) named no mode.`
+      : `${mode}, ${sure}: the nearest step was ${place}.`,
+  notNear: (machine) =>
+    `No step of ${machine} lies near the stated point (1 V and 7 %): the tables below answer.`,
+  otherWire: (machine) =>
+    `${machine} was measured with another wire or gas than stated: the tables below answer.`,
+  setLike: (mode, place) => `${mode} ran most evenly at ${place}.`,
+  neverRan: (mode) => `No step gave ${mode} surely enough.`,
+  caution:
+    'Measured on one machine, wire, gas and hand, on the day. Stay within the qualified procedure; weld a test piece before the job.',
+};
+
+const PROGRESS: ProgressWords = {
+  heading: 'Progress by name and day',
+  heads: [
+    'Name',
+    'Day',
+    'Runs',
+    'Time in the mode',
+    'As usual',
+    'Disturbances a minute',
+    'Irregularity',
+    'Differs from the reference',
+  ],
+  description: (names) =>
+    `Share of the things looked at in the arc that are as usual, over days, for ${names} ${names === 1 ? 'name' : 'names'}. The same as the table.`,
+  note: 'Means of the runs of a day. Few runs say little: one weld differs from the next at the same settings. Nothing here grades a weld or a welder.',
+  leftOut: (paths) => `Not in the progress, since name and day are not known: ${paths.join(', ')}`,
 };
 
 const EXPECT: ExpectWords = {
@@ -469,6 +587,8 @@ export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   terminal: TERMINAL,
   report: REPORT,
   compare: COMPARE,
+  sweep: SWEEP,
+  progress: PROGRESS,
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,

@@ -1,6 +1,13 @@
 import { GERMAN_WORDS } from '../../../messages/index.js';
 import { GERMAN_MAP } from '../process-map/words.js';
-import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import type {
+  CompareWords,
+  ExpectWords,
+  InspectWords,
+  ProgressWords,
+  SweepWords,
+  WatchWords,
+} from './command-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -26,6 +33,11 @@ const { mode: nameOf, and, or } = GERMAN_WORDS;
 const MARKS: Readonly<Record<string, readonly [one: string, many: string]>> = {
   'short circuit': ['Kurzschluss', 'Kurzschlüsse'],
   drop: ['Tropfen', 'Tropfen'],
+  'long-short': ['Kurzschluss über 20 ms', 'Kurzschlüsse über 20 ms'],
+  'arc-out': ['Erlöschen', 'Erlöschen'],
+  'burn-back': ['Zurückbrennen', 'Zurückbrennen'],
+  'long-arc': ['langer Lichtbogen', 'lange Lichtbögen'],
+  'current-dip': ['Einbruch des Stroms', 'Einbrüche des Stroms'],
 };
 
 /** The run over time in German. */
@@ -269,6 +281,25 @@ const RESULT: ResultWords = {
   compared: (what) => `Verglichen: ${what}.`,
   speaksForIt: 'Dafür spricht',
   speaksAgainstIt: 'Dagegen spricht',
+  condition: {
+    heading: 'Wie der Lichtbogen brannte',
+    names: {
+      stubbing: 'Stochern',
+      'arc-outs': 'Erlöschen',
+      'burn-back': 'Zurückbrennen',
+      'long-arc': 'langer Lichtbogen',
+      'current-dips': 'Einbrüche des Stroms',
+      'slow-swings': 'langsame Schwankungen',
+      touches: 'Berührungen',
+      spatter: 'Spritzergefahr',
+      regularity: 'Regelmäßigkeit',
+      'cold-lap': 'Gefahr von Bindefehlern',
+    },
+    ratings: { good: 'gut', watch: 'beobachten', bad: 'schlecht' },
+    good: (count, of) => `${count} von ${of} Punkten sind wie üblich.`,
+    notJudged: 'Nicht beurteilt',
+    heads: ['Was', 'Urteil', 'Gesehen', 'Üblich'],
+  },
   heatInput: (without, within) => {
     const ways = [
       without === null ? '' : `${without} ohne thermischen Wirkungsgrad (AWS, ASME)`,
@@ -300,6 +331,14 @@ const TERMINAL: TerminalWords = {
     mode: 'Art',
     sure: 'Sicherheit',
     rate: 'Takt',
+    disturbed: 'Störung',
+    disturbances: {
+      'long-short': '| Kurzschluss über 20 ms',
+      'arc-out': 'o erloschen',
+      'burn-back': 'b zurückgebrannt',
+      'long-arc': '^ langer Lichtbogen',
+      'current-dip': 'v Einbruch des Stroms',
+    },
     unclear: '? Lichtbogen, Art nicht klar',
     leftOut: '- Lichtbogen, ausgelassen',
     noArc: '· kein Lichtbogen',
@@ -319,6 +358,7 @@ const REPORT: ReportWords = {
   onThisPage: 'Auf dieser Seite',
   links: {
     next: 'Als Nächstes prüfen',
+    condition: 'Wie der Lichtbogen brannte',
     when: 'Wann',
     shape: 'Wie der Lichtbogen aussieht',
     place: 'Wo er liegt',
@@ -386,8 +426,11 @@ const REPORT: ReportWords = {
 };
 
 const COMPARE: CompareWords = {
-  before: 'Vorher',
-  after: 'Nachher',
+  heads: { before: ['Vorher', 'Nachher'], reference: ['Vorbild', 'Versuch'] },
+  title: (before, after) => `${before} gegen ${after}`,
+  columns: { figure: 'Kennzahl', change: 'Änderung', chance: 'Mehr als Zufall?' },
+  notRated: 'nicht beurteilt',
+  sameRatings: (same, of) => `${same} von ${of} gleich beurteilt`,
   mode: 'Lichtbogenart',
   answers: { same: '= gleich', changed: '→ geändert', 'cannot-tell': '? nicht zu sagen' },
   figures: (clear, judged) =>
@@ -401,7 +444,77 @@ const COMPARE: CompareWords = {
   range: (low, high, unit) => `${bis(low, high)}${unit}`,
   overEachRun: 'Im Verlauf jedes Versuchs',
   trend: (run, clear, range) =>
-    `${run === 'before' ? 'vorher' : 'nachher'}: ${clear ? 'ein klarer Trend' : 'kein klarer Trend'} der Ereignisse, ${range} Hz je Minute`,
+    `${run}: ${clear ? 'ein klarer Trend' : 'kein klarer Trend'} der Ereignisse, ${range} Hz je Minute`,
+};
+
+const SWEEP: SweepWords = {
+  title: (machine) => `Gemessenes Kennfeld: ${machine}`,
+  steps: (count) => `${count} ${count === 1 ? 'Stufe' : 'Stufen'}`,
+  heads: [
+    'Stufe',
+    'Ab',
+    'Lichtbogenart',
+    'Sicherheit',
+    'V im Mittel',
+    'A im Mittel',
+    'Eingestellt V',
+    'Drahtvorschub',
+    'Streuung',
+    'Nicht wie üblich',
+  ],
+  best: 'Gleichmäßigste Stufe jeder Lichtbogenart',
+  bestOf: (mode, place, spread) => `${mode}: ${place}, Streuung ${spread}`,
+  none: 'Keine Stufe war sicher genug zu benennen.',
+  measured: 'An dieser Maschine gemessen',
+  published: 'Wie für diesen Draht und dieses Gas veröffentlicht',
+  noPublished: 'Draht und Gas angeben, um das veröffentlichte Kennfeld daneben zu sehen.',
+  place: (volts, amperes, dial, feed) =>
+    [
+      volts && amperes ? `${volts} und ${amperes} gemessen` : (volts ?? amperes),
+      dial && `eingestellt ${dial}`,
+      feed && `Drahtvorschub ${feed}`,
+    ]
+      .filter(Boolean)
+      .join(', ') || 'Ort nicht bekannt',
+  mapTitle: 'Stufen über mittlerem Strom und mittlerer Spannung',
+  mapDescription: (steps) =>
+    `${steps} Stufen, jede mit dem Buchstaben ihrer Lichtbogenart; ein Ring zeigt die gleichmäßigste jeder Art. Dasselbe wie in der Tabelle.`,
+  mostEven: 'am gleichmäßigsten',
+  unclear: 'Art nicht klar',
+  disagrees: (count, of) =>
+    `${count} von ${of} sicheren Stufen liegen, wo das veröffentlichte Kennfeld für die gemessene Spannung, genommen wie am Drahtvorschubgerät, eine andere Lichtbogenart angibt.`,
+  fileWritten: (machine) => `An ${machine} gemessen; zu benutzen mit expect --machine`,
+  first: (machine) => `An ${machine} gemessen: Das geht den veröffentlichten Tabellen darunter vor`,
+  near: (mode, sure, place) =>
+    mode === null
+      ? `Die nächste Stufe (${place}) nannte keine Lichtbogenart.`
+      : `${mode}, ${sure}: Die nächste Stufe war ${place}.`,
+  notNear: (machine) =>
+    `Keine Stufe von ${machine} liegt nahe am angegebenen Punkt (1 V und 7 %): Die Tabellen darunter antworten.`,
+  otherWire: (machine) =>
+    `${machine} wurde mit anderem Draht oder Gas als angegeben gemessen: Die Tabellen darunter antworten.`,
+  setLike: (mode, place) => `${mode} brannte am gleichmäßigsten bei: ${place}.`,
+  neverRan: (mode) => `Keine Stufe ergab sicher genug: ${mode}.`,
+  caution:
+    'Gemessen an einer Maschine, mit einem Draht, Gas und Schweißer, an einem Tag. Innerhalb der Schweißanweisung bleiben; vor dem Bauteil ein Probestück schweißen.',
+};
+
+const PROGRESS: ProgressWords = {
+  heading: 'Fortschritt nach Name und Tag',
+  heads: [
+    'Name',
+    'Tag',
+    'Versuche',
+    'Zeit in der Lichtbogenart',
+    'Wie üblich',
+    'Störungen je Minute',
+    'Unregelmäßigkeit',
+    'Weicht vom Vorbild ab',
+  ],
+  description: (names) =>
+    `Anteil der betrachteten Punkte, die wie üblich sind, über die Tage, für ${names} Namen. Dasselbe wie in der Tabelle.`,
+  note: 'Mittelwerte der Versuche eines Tages. Wenige Versuche sagen wenig: Eine Schweißnaht unterscheidet sich bei gleicher Einstellung von der nächsten. Nichts hier benotet eine Schweißnaht oder einen Schweißer.',
+  leftOut: (paths) => `Nicht im Fortschritt, weil Name und Tag fehlen: ${paths.join(', ')}`,
 };
 
 const EXPECT: ExpectWords = {
@@ -530,6 +643,8 @@ export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   terminal: TERMINAL,
   report: REPORT,
   compare: COMPARE,
+  sweep: SWEEP,
+  progress: PROGRESS,
   expect: EXPECT,
   inspect: INSPECT,
   watch: WATCH,

@@ -1,7 +1,14 @@
 import type { Result } from '../../../analysis/result/index.js';
-import type { Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
-import type { Language } from '../../../messages/index.js';
-import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import type { DisturbanceKind, Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
+import type { ConditionName, Language } from '../../../messages/index.js';
+import type {
+  CompareWords,
+  ExpectWords,
+  InspectWords,
+  ProgressWords,
+  SweepWords,
+  WatchWords,
+} from './command-words.js';
 import type { PictureWords, TimePictureWords } from './picture-words.js';
 
 /** A text with the language it really is in, for screen readers. */
@@ -47,6 +54,19 @@ export interface ResultWords {
   speaksAgainstIt: string;
   /** Energy along the seam as codes count it; null for the way that was not asked for. */
   heatInput(without: string | null, within: string | null): string;
+  condition: ConditionWords;
+}
+
+/** What is said around the findings on how the arc behaved. */
+export interface ConditionWords {
+  heading: string;
+  names: Record<ConditionName, string>;
+  ratings: Record<'good' | 'watch' | 'bad', string>;
+  /** How many things are as usual, of how many looked at. */
+  good(count: number, of: number): string;
+  notJudged: string;
+  /** Heads of the table: what, rating, what was seen, what is usual. */
+  heads: readonly [string, string, string, string];
 }
 
 /** Headings and lines of the terminal. */
@@ -71,6 +91,9 @@ export interface TerminalWords {
     mode: string;
     sure: string;
     rate: string;
+    /** Where something disturbed the arc, and what its marks mean. */
+    disturbed: string;
+    disturbances: Record<DisturbanceKind, string>;
     unclear: string;
     leftOut: string;
     noArc: string;
@@ -88,7 +111,7 @@ export interface ReportWords {
   skip: string;
   allRuns: string;
   onThisPage: string;
-  links: Record<'next' | 'when' | 'shape' | 'place' | 'why' | 'how', string>;
+  links: Record<'next' | 'condition' | 'when' | 'shape' | 'place' | 'why' | 'how', string>;
   madeBy(tool: string): string;
   chances: string;
   questions: string;
@@ -159,6 +182,8 @@ export interface Texts extends PictureWords {
   terminal: TerminalWords;
   report: ReportWords;
   compare: CompareWords;
+  sweep: SweepWords;
+  progress: ProgressWords;
   expect: ExpectWords;
   inspect: InspectWords;
   watch: WatchWords;
