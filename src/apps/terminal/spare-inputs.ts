@@ -54,7 +54,18 @@ async function identities(paths: readonly string[]): Promise<Map<string, string>
 
 /** Files that options name to be read: set-up, set-ups, procedure, identifiers, models, a trace beside a sound. */
 export function filesOfOptions(options: Readonly<Record<string, unknown>>): string[] {
-  return ['setup', 'setups', 'procedure', 'ids', 'withTrace', 'model', 'reference', 'progress', 'steps', 'machine']
+  return [
+    'setup',
+    'setups',
+    'procedure',
+    'ids',
+    'withTrace',
+    'model',
+    'reference',
+    'progress',
+    'steps',
+    'machine',
+  ]
     .flatMap((key) => options[key])
     .filter((one) => typeof one === 'string');
 }
