@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
+import { addWordFlags } from '../../terminal/flags/language-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 
@@ -25,7 +25,7 @@ export function registerCompare(program: Command): void {
     .addHelpText('after', EXIT_STATUS)
     .optionsGroup('Output:')
     .option('--json', 'the comparison as JSON');
-  addLanguageFlag(command);
+  addWordFlags(command);
   addReadingFlags(command);
   addSettingFlags(command);
   command.action(async (before: string, after: string, options: Record<string, unknown>) => {

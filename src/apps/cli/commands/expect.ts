@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { addReaderFlags, readWords } from '../../terminal/flags/language-flag.js';
 import { addSetupFlags, readRawSetup } from '../../terminal/flags/setup-flags.js';
-import { writeOut } from '../../terminal/output.js';
+import { jsonForStdout, writeOut } from '../../terminal/output.js';
 
 const EXAMPLES = `Examples
   Which modes do these settings permit?
@@ -33,7 +33,7 @@ export function registerExpect(program: Command): void {
     const setup = parseSetup(await readRawSetup(material === null ? options : rest));
     const expectation = expectModes(setup, material);
     if (options['json'] === true) {
-      await writeOut(`${JSON.stringify({ setup, ...expectation }, null, 2)}\n`);
+      await writeOut(jsonForStdout({ setup, ...expectation }));
       return;
     }
     const { expectationText } = await import('../expect/text.js');

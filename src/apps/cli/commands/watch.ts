@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
+import { addWordFlags } from '../../terminal/flags/language-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 import { addSetupFlags } from '../../terminal/flags/setup-flags.js';
@@ -80,7 +80,7 @@ export function registerWatch(program: Command): void {
     .option('--mqtt-ca <file>', 'certificate of the authority that signed the broker’s')
     .option('--mqtt-cert <file>', 'certificate of this client')
     .option('--mqtt-key <file>', 'its key');
-  addLanguageFlag(command);
+  addWordFlags(command);
   addReadingFlags(command);
   addSetupFlags(command);
   addSettingFlags(command);

@@ -1,11 +1,11 @@
 import { compareResults } from '../../../analysis/compare/index.js';
 import { parseSetup } from '../../../setup/index.js';
-import { readLanguage } from '../../terminal/flags/language-flag.js';
+import { readWords } from '../../terminal/flags/language-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { lookOf } from '../../terminal/look.js';
-import { writeOut } from '../../terminal/output.js';
+import { jsonForStdout, writeOut } from '../../terminal/output.js';
 import { createProgress } from '../../terminal/progress.js';
 import { readSide } from './side.js';
 import { comparisonText } from './text.js';
@@ -16,7 +16,7 @@ export async function compareCommand(
   options: Readonly<Record<string, unknown>>,
   engine?: Engine,
 ): Promise<void> {
-  const words = readLanguage(options);
+  const words = readWords(options);
   const job = {
     engine: engine ?? (await import('../../terminal/judge/shipped-engine.js')).SHIPPED_ENGINE,
     setup: parseSetup({}),
@@ -33,7 +33,7 @@ export async function compareCommand(
   });
   await writeOut(
     options['json'] === true
-      ? `${JSON.stringify(comparison, null, 2)}\n`
+      ? jsonForStdout(comparison)
       : comparisonText(comparison, lookOf(process.stdout), words),
   );
   if ([before, after].some(({ result }) => result.status === 'failed')) process.exitCode = 1;
