@@ -1,5 +1,6 @@
 export { CONFIDENCE_BOUNDS } from './confidence.js';
 export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
+export { eitherOf, type GlanceView, viewGlance, type WantedAnswer } from './glance.js';
 export { jsonText } from './json.js';
 export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
 export { plain } from './plain.js';
@@ -38,4 +39,5 @@ export {
   type Words,
   wordsFor,
 } from './words/index.js';
+export type { GlanceKind } from './words/glance-words.js';
 export type * from './words/picture-words.js';

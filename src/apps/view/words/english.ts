@@ -1,5 +1,6 @@
 import { ENGLISH_MAP } from '../process-map/words.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import { ENGLISH_GLANCE } from './glance-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -464,6 +465,7 @@ export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   shape: SHAPE,
   place: PLACE,
   map: ENGLISH_MAP,
+  glance: ENGLISH_GLANCE,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

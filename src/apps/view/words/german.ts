@@ -1,6 +1,7 @@
 import { GERMAN_WORDS } from '../../../messages/index.js';
 import { GERMAN_MAP } from '../process-map/words.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import { GERMAN_GLANCE } from './glance-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -525,6 +526,7 @@ export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   shape: SHAPE,
   place: PLACE,
   map: GERMAN_MAP,
+  glance: GERMAN_GLANCE,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

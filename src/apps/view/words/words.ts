@@ -2,6 +2,7 @@ import type { Result } from '../../../analysis/result/index.js';
 import type { Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
 import type { Language } from '../../../messages/index.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
+import type { GlanceWords } from './glance-words.js';
 import type { PictureWords, TimePictureWords } from './picture-words.js';
 
 /** A text with the language it really is in, for screen readers. */
@@ -155,6 +156,7 @@ export interface ReportWords {
 export interface Texts extends PictureWords {
   /** The language's own name. */
   own: string;
+  glance: GlanceWords;
   result: ResultWords;
   terminal: TerminalWords;
   report: ReportWords;
