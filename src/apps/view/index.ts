@@ -1,3 +1,4 @@
+export { type AnswerView, likeliest, viewAnswer, wantedOf } from './answer.js';
 export { CONFIDENCE_BOUNDS } from './confidence.js';
 export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
 export { eitherOf, type GlanceView, viewGlance, type WantedAnswer } from './glance.js';
@@ -20,12 +21,14 @@ export {
   viewVerdict,
 } from './result-view.js';
 export { cautionLines } from './sections.js';
+export { type StripKind, type StripPart, type StripView, viewStrip } from './strip.js';
 export { type Coded, tell, tellAll } from './tell.js';
 export { type TerminalOptions, terminalText } from './terminal.js';
 export type { EventRates } from './timeline-bar.js';
 export { visible, visibleWithin } from './visible.js';
 export { ENGLISH_TIME } from './words/english.js';
 export { GERMAN_TIME } from './words/german.js';
+export type { GlanceKind } from './words/glance-words.js';
 export {
   ENGLISH,
   firstKnown,
@@ -39,5 +42,4 @@ export {
   type Words,
   wordsFor,
 } from './words/index.js';
-export type { GlanceKind } from './words/glance-words.js';
 export type * from './words/picture-words.js';

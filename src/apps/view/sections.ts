@@ -41,28 +41,37 @@ export function noteLines({ notes }: ResultView, words: TerminalWords, look: Loo
   ];
 }
 
-/** The stated set-up against the verdict, and what to check next, the `most` likely first. */
+/**
+ * The stated set-up against the verdict, and what to check next, the `most` likely first.
+ * @param todo what stands below the answer already, and is not said again
+ */
 export function crossCheckLines(
   view: ResultView,
   words: TerminalWords,
   look: Look,
   most: number,
+  todo?: string,
 ): string[] {
-  const { settings, wanted, qualification, remarks, change, next } = view;
+  const { settings, qualification, remarks, change, next } = view;
   if (!settings) return [];
   const lines = [
     look.paint.bold(words.against),
     ...judged(words.settings, settings, look),
-    ...(wanted ? judged(words.wanted, wanted, look) : []),
     ...[...qualification, ...remarks].flatMap(({ text }) => wrap(plain(text), look.width, 4)),
   ];
-  if (change.length > 0) lines.push('', look.paint.bold(words.whatToChange));
-  for (const { text } of change) lines.push(...wrap(plain(text), look.width, 2, 2));
+  const others = change.filter(({ text }) => text !== todo);
+  if (others.length > 0) lines.push('', look.paint.bold(words.whatToChange));
+  for (const { text } of others) lines.push(...wrap(plain(text), look.width, 2, 2));
   if (next.length === 0) return lines;
   lines.push('', look.paint.bold(words.checkNext));
   for (const [index, { check, because }] of next.slice(0, most).entries()) {
+    const why = plain(because.text);
+    if (check.text === todo) {
+      lines.push(...wrap(`${index + 1}. ${why}`, look.width, 2, 3));
+      continue;
+    }
     lines.push(...wrap(`${index + 1}. ${plain(check.text)}`, look.width, 2, 3));
-    lines.push(...wrap(plain(because.text), look.width, 5).map((line) => look.paint.dim(line)));
+    lines.push(...wrap(why, look.width, 5).map((line) => look.paint.dim(line)));
   }
   return lines;
 }

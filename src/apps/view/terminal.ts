@@ -1,4 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
+import { viewAnswer } from './answer.js';
+import { plainReasonLines, trustLines, wantedLines } from './answer-lines.js';
 import { headline, sourceLine } from './headline.js';
 import { type Look, wrap } from './layout.js';
 import { viewResult } from './result-view.js';
@@ -37,15 +39,30 @@ export function terminalText(given: Result, options: TerminalOptions): string {
   const { brief = false, explain = false, words = ENGLISH } = options;
   const { terminal } = words;
   const view = viewResult(result, words);
-  const most = explain ? view.reasons.length : brief ? 2 : 5;
+  const answer = viewAnswer(result, words);
   const blocks = [
-    [...sourceLine(view, options), '', ...headline(view, result, words, options)],
-    result.status === 'failed' ? [] : timelineBar(result, options, options.rates, words),
-    reasonLines(view, terminal, options, most),
+    [
+      ...sourceLine(view, options),
+      '',
+      ...headline(view, result, words, options),
+      ...wantedLines(answer, words, options),
+    ],
+    result.status === 'failed'
+      ? []
+      : [
+          ...timelineBar(result, options, options.rates, words),
+          ...wrap(answer.strip?.said ?? '', options.width, 2),
+        ],
+    brief ? [] : plainReasonLines(answer, options),
+    explain ? reasonLines(view, terminal, options, view.reasons.length) : [],
     ...(brief
       ? [briefLine(result, words, options)]
-      : [qualityLines(view, terminal, options), noteLines(view, terminal, options)]),
-    crossCheckLines(view, terminal, options, brief ? 1 : 3),
+      : [
+          trustLines(answer, words, options),
+          explain ? qualityLines(view, terminal, options) : [],
+          noteLines(view, terminal, options),
+        ]),
+    crossCheckLines(view, terminal, options, brief ? 1 : 3, answer.todo?.text.text),
     explain ? explainLines(view, result, words, options) : [],
     options.cautions === false ? [] : cautionLines(view.cautions, terminal, options),
   ];

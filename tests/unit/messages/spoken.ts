@@ -604,6 +604,12 @@ export const SPOKEN = {
   'short-recording': [
     [{ durationS: 1 }, '1.00 s is little to judge by; record 5 s of steady arc or more.'],
   ],
+  silent: [
+    [
+      {},
+      'The recording is silent from end to end: the microphone was off, blocked or not allowed.',
+    ],
+  ],
   'doubt-about-recording': [
     [
       {

@@ -1,4 +1,5 @@
 import { ENGLISH_MAP } from '../process-map/words.js';
+import { ENGLISH_ANSWER } from './answer-words.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
 import { ENGLISH_GLANCE } from './glance-words.js';
 import { numberWords } from './numbers.js';
@@ -466,6 +467,7 @@ export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   place: PLACE,
   map: ENGLISH_MAP,
   glance: ENGLISH_GLANCE,
+  answer: ENGLISH_ANSWER,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

@@ -1,5 +1,6 @@
 import { GERMAN_WORDS } from '../../../messages/index.js';
 import { GERMAN_MAP } from '../process-map/words.js';
+import { GERMAN_ANSWER } from './answer-words.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
 import { GERMAN_GLANCE } from './glance-words.js';
 import { numberWords } from './numbers.js';
@@ -527,6 +528,7 @@ export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   place: PLACE,
   map: GERMAN_MAP,
   glance: GERMAN_GLANCE,
+  answer: GERMAN_ANSWER,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

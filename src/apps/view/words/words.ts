@@ -1,6 +1,7 @@
 import type { Result } from '../../../analysis/result/index.js';
 import type { Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
 import type { Language } from '../../../messages/index.js';
+import type { AnswerWords } from './answer-words.js';
 import type { CompareWords, ExpectWords, InspectWords, WatchWords } from './command-words.js';
 import type { GlanceWords } from './glance-words.js';
 import type { PictureWords, TimePictureWords } from './picture-words.js';
@@ -157,6 +158,7 @@ export interface Texts extends PictureWords {
   /** The language's own name. */
   own: string;
   glance: GlanceWords;
+  answer: AnswerWords;
   result: ResultWords;
   terminal: TerminalWords;
   report: ReportWords;

@@ -1,0 +1,127 @@
+import type { Result } from '../../analysis/result/index.js';
+import type { Mode } from '../../core/index.js';
+import { rankReasons } from './result-view.js';
+import { tell } from './tell.js';
+import type { SignGroup } from './words/answer-words.js';
+import type { LocalizedText, Words } from './words/words.js';
+
+/** Reasons as a welder hears or sees them: what fits the answer, and what does not. */
+export interface PlainReasons {
+  fits: { title: string; list: LocalizedText[] } | null;
+  /** With what they weigh against what fits. */
+  against: { title: string; list: LocalizedText[]; weighed: string } | null;
+}
+
+/** More of each kind are left to the figures. */
+const MOST = 4;
+
+/** `held`: the mode that the reasons are held against; null for none. */
+export function viewPlainReasons(result: Result, held: Mode | null, words: Words): PlainReasons {
+  if (held === null) return { fits: null, against: null };
+  const fits = new Map<string, LocalizedText>();
+  const against = new Map<string, LocalizedText>();
+  let weightFor = 0;
+  let weightAgainst = 0;
+  for (const reason of rankReasons(result.reasons)) {
+    const size = Math.abs(reason.weight);
+    const sign = sayPlainly(reason, words);
+    if ((reason.speaksFor === held) === reason.weight >= 0) {
+      weightFor += size;
+      fits.set(sign.text, sign);
+      continue;
+    }
+    weightAgainst += size;
+    const other = reason.weight >= 0 && reason.speaksFor ? `${words.mode(reason.speaksFor)}: ` : '';
+    against.set(sign.text, { ...sign, text: `${other}${sign.text}` });
+  }
+  // What speaks both ways counts where it weighs more, which comes first in the order of weight.
+  for (const text of fits.keys()) against.delete(text);
+  const top = (list: Map<string, LocalizedText>): LocalizedText[] =>
+    [...list.values()].slice(0, MOST);
+  return {
+    fits: fits.size === 0 ? null : { title: words.answer.fits(words.mode(held)), list: top(fits) },
+    against:
+      against.size === 0
+        ? null
+        : {
+            title: words.answer.against,
+            list: top(against),
+            weighed: weigh(weightFor / weightAgainst, words),
+          },
+  };
+}
+
+function weigh(times: number, { answer, numbers }: Words): string {
+  if (times < 1) return answer.unlisted;
+  return times < 1.5 ? answer.barely : answer.outweighs(numbers.figure(Math.round(times)));
+}
+
+function sayPlainly(reason: Result['reasons'][number], words: Words): LocalizedText {
+  const { feature, value } = (reason.params ?? {}) as {
+    feature?: { code?: string; params?: { feature?: string } };
+    value?: number | null;
+  };
+  const name = feature?.params?.feature ?? '';
+  const text =
+    feature?.code === 'sound-feature'
+      ? soundSign(name, value ?? null, words)
+      : feature?.code === 'trace-feature'
+        ? traceSign(name, value ?? null, words)
+        : feature?.code === 'band-modulation' || feature?.code === 'band-coherence'
+          ? words.answer.groups.hiss
+          : null;
+  return text === null ? tell(reason.text, reason, words) : { text, lang: words.lang };
+}
+
+function soundSign(name: string, value: number | null, { answer, numbers }: Words): string | null {
+  if (name === 'strongOnsetRate' && value !== null && value >= 1)
+    return answer.figures.cracks(numbers.figure(Math.round(value)));
+  return groupIn(SOUND_GROUPS, name, answer.groups);
+}
+
+function traceSign(name: string, value: number | null, { answer, numbers }: Words): string | null {
+  const { figures } = answer;
+  const rate = (hz: number): string | null => (hz < 0.5 ? null : numbers.figure(Math.round(hz)));
+  if (value !== null) {
+    if (name === 'shortRateHz') return figures.shorts(rate(value));
+    if (name === 'shortShare')
+      return figures.shortTime(value < 0.0005 ? null : numbers.percent(value));
+    if (name === 'dropStepRateHz' && value >= 1)
+      return figures.dropSteps(numbers.figure(Math.round(value)));
+    if (name === 'pulseRateHz' || name === 'currentPulseRateHz') return figures.pulses(rate(value));
+    if (name === 'currentCv' && value < 0.1) return figures.currentSpread(numbers.percent(value));
+  }
+  return groupIn(TRACE_GROUPS, name, answer.groups);
+}
+
+type Rows = readonly (readonly [RegExp, SignGroup])[];
+
+/** Which names belong together; the first row that matches counts. */
+const SOUND_GROUPS: Rows = [
+  [/line/i, 'beat'],
+  [/decay/i, 'decay'],
+  [/^rateDisagreement$/, 'counts'],
+  [/^(onsetRise|gapBeforeOnset|commonRise|riseSkew)$/, 'attack'],
+  [/^(kurtosis$|onset|strongOnset)/, 'cracks'],
+  [/^(envelopeCv|loudOverMiddle|middleOverQuiet)$/, 'hiss'],
+  [/^(flatness|centroid|spread|spectralCrest|.*Ratio)$/, 'pitch'],
+];
+const TRACE_GROUPS: Rows = [
+  [/^(allShorts|shortRate|shortShare|shortDuration|shortInterval|incipient|arcTime)/, 'shorts'],
+  [/^(shortDepthV|shortOver|breakOver|leastOver|currentRise)/, 'short-shape'],
+  [/^(dropStep|stepTilt)/, 'drops'],
+  [/^(pulse|currentPulse|currentSwing|currentSeparation|currentDuty|currentClock)/, 'pulses'],
+  [/^current|^arcCurrentCv$/, 'current'],
+  [/^(arcSlope|arcCorrelation)/, 'slope'],
+  [/^(line|mainsRipple)/, 'voltage-beat'],
+  [/^(arc|slow|mid|high|stepNoise)/, 'flutter'],
+];
+
+function groupIn(
+  rows: Rows,
+  name: string,
+  groups: Readonly<Record<SignGroup, string>>,
+): string | null {
+  const row = rows.find(([pattern]) => pattern.test(name));
+  return row ? groups[row[1]] : null;
+}
