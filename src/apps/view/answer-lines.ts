@@ -15,7 +15,7 @@ export function wantedLines({ wanted, todo }: AnswerView, words: Words, look: Lo
   }
   if (todo) {
     lines.push('', ...wrap(plain(todo.text.text), look.width, 2, 2).map(paint.bold));
-    lines.push(...wrap(todo.procedure ?? '', look.width, 2));
+    lines.push(...wrap(todo.procedure, look.width, 2));
   }
   return lines;
 }

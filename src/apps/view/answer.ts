@@ -15,7 +15,9 @@ export interface AnswerView {
   /** Wanted against what came; null where no mode was stated as wanted. */
   wanted: { mode: Mode; name: string; answer: WantedAnswer; sign: string; words: string } | null;
   /** The one thing to do; null where nothing is to be changed or said. */
-  todo: { text: LocalizedText; procedure: string | null } | null;
+  todo: { text: LocalizedText; procedure: string } | null;
+  /** Further advice, without what `todo` says. */
+  rest: LocalizedText[];
   strip: StripView | null;
   reasons: PlainReasons;
   /** Everyday fractions, doubts, and what would settle it. */
@@ -27,6 +29,8 @@ const SIGNS: Readonly<Record<WantedAnswer, string>> = { right: 'âœ“', wrong: 'âœ
 export function viewAnswer(result: Result, words: Words): AnswerView {
   const wanted = wantedOf(result);
   const glance = viewGlance(result, wanted, words);
+  const todo =
+    glance.procedure === null ? null : { text: glance.todo, procedure: glance.procedure };
   return {
     title: words.answer.title(titleOf(result, words), glance.sure),
     wanted: glance.wanted && {
@@ -36,7 +40,8 @@ export function viewAnswer(result: Result, words: Words): AnswerView {
       sign: SIGNS[glance.wanted.answer],
       words: glance.wanted.sign,
     },
-    todo: glance.procedure === null ? null : { text: glance.todo, procedure: glance.procedure },
+    todo,
+    rest: restOf(result, todo?.text.text, words),
     strip: viewStrip(result, words),
     reasons: viewPlainReasons(result, likeliest(result), words),
     trust: trustIn(result, words),
@@ -47,6 +52,17 @@ export function viewAnswer(result: Result, words: Words): AnswerView {
 export function wantedOf({ crossCheck }: Result): Mode | null {
   const process = crossCheck?.intended ? crossCheck.process?.intended : null;
   return MODES.find((mode) => process?.endsWith(`-${MODE_LETTERS[mode]}`)) ?? null;
+}
+
+/** The advice but for what was said already, and the tie to the procedure with it. */
+function restOf({ crossCheck }: Result, said: string | undefined, words: Words): LocalizedText[] {
+  const codes = crossCheck?.adviceMessages;
+  const kept = (crossCheck?.advice ?? [])
+    .map((text, k) => ({ said: tell(text, codes?.[k], words), code: codes?.[k]?.code }))
+    .filter((one) => one.said.text !== said);
+  // The procedure is named below what to do; it stands again only below other advice.
+  const acts = kept.some(({ code }) => code !== 'inside-procedure');
+  return acts ? kept.map((one) => one.said) : [];
 }
 
 /** The mode that is named, or else the likeliest one. */

@@ -1,4 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
+import type { AnswerView } from './answer.js';
 import { type Look, wrap } from './layout.js';
 import { plain } from './plain.js';
 import type { CheckView, ResultView } from './result-view.js';
@@ -43,30 +44,29 @@ export function noteLines({ notes }: ResultView, words: TerminalWords, look: Loo
 
 /**
  * The stated set-up against the verdict, and what to check next, the `most` likely first.
- * @param todo what stands below the answer already, and is not said again
+ * What stands below the answer already is not said again.
  */
 export function crossCheckLines(
   view: ResultView,
   words: TerminalWords,
   look: Look,
   most: number,
-  todo?: string,
+  { todo, rest }: Pick<AnswerView, 'todo' | 'rest'>,
 ): string[] {
-  const { settings, qualification, remarks, change, next } = view;
+  const { settings, qualification, remarks, next } = view;
   if (!settings) return [];
   const lines = [
     look.paint.bold(words.against),
     ...judged(words.settings, settings, look),
     ...[...qualification, ...remarks].flatMap(({ text }) => wrap(plain(text), look.width, 4)),
   ];
-  const others = change.filter(({ text }) => text !== todo);
-  if (others.length > 0) lines.push('', look.paint.bold(words.whatToChange));
-  for (const { text } of others) lines.push(...wrap(plain(text), look.width, 2, 2));
+  if (rest.length > 0) lines.push('', look.paint.bold(words.whatToChange));
+  for (const { text } of rest) lines.push(...wrap(plain(text), look.width, 2, 2));
   if (next.length === 0) return lines;
   lines.push('', look.paint.bold(words.checkNext));
   for (const [index, { check, because }] of next.slice(0, most).entries()) {
     const why = plain(because.text);
-    if (check.text === todo) {
+    if (check.text === todo?.text.text) {
       lines.push(...wrap(`${index + 1}. ${why}`, look.width, 2, 3));
       continue;
     }

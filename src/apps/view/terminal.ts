@@ -62,7 +62,7 @@ export function terminalText(given: Result, options: TerminalOptions): string {
           explain ? qualityLines(view, terminal, options) : [],
           noteLines(view, terminal, options),
         ]),
-    crossCheckLines(view, terminal, options, brief ? 1 : 3, answer.todo?.text.text),
+    crossCheckLines(view, terminal, options, brief ? 1 : 3, answer),
     explain ? explainLines(view, result, words, options) : [],
     options.cautions === false ? [] : cautionLines(view.cautions, terminal, options),
   ];

@@ -60,7 +60,6 @@ export interface TerminalWords {
   brief(doubts: number, notes: number): string;
   against: string;
   settings: string;
-  wanted: string;
   whatToChange: string;
   checkNext: string;
   caution: string;
@@ -94,17 +93,14 @@ export interface ReportWords {
   madeBy(tool: string): string;
   chances: string;
   questions: string;
-  reliable: string;
-  nothingAgainst: readonly [answer: string, words: string];
-  doubts(count: number): string;
   assumed(count: number): string;
   fits: string;
   noSetup: string;
-  wanted: string;
-  noWanted: string;
   notStated: string;
   whatToChange: string;
   checkNext: string;
+  /** What codes say of a change of mode. */
+  rules: string;
   cautions: string;
   how: {
     heading: string;
@@ -131,7 +127,6 @@ export interface ReportWords {
     heads: readonly [
       recording: string,
       answer: string,
-      confidence: string,
       settings: string,
       doubts: string,
       length: string,
@@ -139,8 +134,6 @@ export interface ReportWords {
     answers: Record<Answer, string>;
     notStated: string;
     glance: string;
-    glanceOf(run: number): string;
-    glanceDescription: string;
     foot: string;
   };
   compare: {
