@@ -88,7 +88,7 @@ function trustIn(result: Result, words: Words): LocalizedText[] {
   const said = status === 'no-arc' ? ['silent'] : [];
   const doubts = quality
     .filter(({ code }) => !said.includes(code))
-    .map((one) => tell(one.message, one, words));
+    .map((one) => withShare(tell(one.message, one, words), one.share, words));
   const lines = doubts.length > 0 ? doubts : status === 'no-arc' ? [] : [own(trust.nothingAgainst)];
   if (confidence !== null) lines.push(own(trust.tenths(tenthsOf(confidence))));
   if (source.kind === 'sound' && hardByEar(result)) {
@@ -97,6 +97,12 @@ function trustIn(result: Result, words: Words): LocalizedText[] {
   }
   if (source.kind === 'sound' && status !== 'no-arc') lines.push(own(trust.settle));
   return lines;
+}
+
+/** A doubt with how much of the recording it touches, where that is not all of it. */
+function withShare(said: LocalizedText, share: number, { result, numbers }: Words): LocalizedText {
+  if (share >= 1) return said;
+  return { ...said, text: `${said.text} (${result.ofIt(numbers.percent(share))})` };
 }
 
 function hardByEar(result: Result): boolean {

@@ -932,7 +932,7 @@ export const SPOKEN = {
   'plate-thick-for-short-circuit': [
     [
       {},
-      'Above about 6.4 mm plate short-circuit transfer is taught to risk lack of fusion (common practice, no source; a guide, not a limit).',
+      'Above about 6.4 mm (1/4 in) plate short-circuit transfer is taught to risk lack of fusion (common practice, no source; a guide, not a limit).',
     ],
   ],
   'step-align': [

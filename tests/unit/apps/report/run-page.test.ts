@@ -27,11 +27,12 @@ describe('runPage', () => {
   const run = madeRun();
   const page = runPage(run, SCRIPT);
 
-  it('says the verdict first, then the questions, the time, the shape and how it was made', () => {
+  it('says the verdict first, then the strip, the reasons, the trust, the time, the shape and how it was made', () => {
     const order = [
-      '<h1 id="verdict-words">Short-circuit transfer</h1>',
-      'very likely, 94 %',
-      'Can I rely on this recording?',
+      '<h1 id="verdict-words">Short-circuit, very likely (94&nbsp;%)</h1>',
+      'class="strip"',
+      'What the trace shows',
+      'How far to trust it',
       'When did it happen?',
       'What does this arc look like?',
       'Why this answer?',
