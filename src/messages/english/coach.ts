@@ -55,7 +55,7 @@ export const COACH: CatalogueOf<CoachParams> = {
     }
     const at = `${next.side} ${write.fixed(next.atV, 1)} V at the feeder`;
     return next.outcome === alike
-      ? `${head}: ${other} ${at}, ${one} on the other side of it.`
+      ? `${head}: ${other} ${at}, ${one} ${next.side === 'below' ? 'above' : 'below'} it.`
       : `${head}; ${other} ${at}.`;
   },
   'outcome-chance': ({ outcome, chance, inTen, flipsAtV, likeliest, alike }, write) => {

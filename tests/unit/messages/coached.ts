@@ -15,7 +15,7 @@ export const COACHED = {
         next: { outcome: 'spray-with-shorts', atV: 24.5, side: 'below' },
         dialV: null,
       },
-      'Either spray or spray with shorts, one as likely as the other (3 in 10 each): spray with shorts below 24.5 V at the feeder, spray on the other side of it.',
+      'Either spray or spray with shorts, one as likely as the other (3 in 10 each): spray with shorts below 24.5 V at the feeder, spray above it.',
     ],
     [{ outcome: 'spray', inTen: 8, next: null, dialV: null }, 'Most likely spray (8 in 10).'],
     [

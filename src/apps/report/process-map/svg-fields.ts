@@ -58,15 +58,13 @@ export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): strin
   const outcomes = [...new Set(map.cells.flat().map((cell) => cell.outcome))];
   return outcomes
     .map((outcome) => {
-      const spots = map.voltsV.flatMap((v, row) =>
-        map.currentA.flatMap((a, column) => {
-          const cell = map.cells[row]![column]!;
-          const free = cell.outcome === outcome && cell.second === null && !nearPoint(map, v, a);
-          return free ? [{ v, a, row, column }] : [];
-        }),
-      );
-      if (spots.length < map.cells.flat().length * 0.012) return '';
-      const half = words.outcome[outcome].length * 3.6;
+      const large = (spots: readonly unknown[]): boolean =>
+        spots.length >= map.cells.flat().length * 0.012;
+      const clear = spotsOf(map, outcome, true);
+      // A field that is a mixed zone all over is named as well.
+      const spots = large(clear) ? clear : spotsOf(map, outcome, false);
+      if (!large(spots)) return '';
+      const half = words.outcome[outcome].length * 4.2;
       const fits = spots.filter(
         ({ a }) => x(a) - half > x(edges.leastA) && x(a) + half < x(edges.mostA),
       );
@@ -79,6 +77,19 @@ export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): strin
     .join('');
 }
 
+type Spot = { v: number; a: number; row: number; column: number };
+
+/** Where an outcome is the likeliest and no mark stands; `clear`: with none near to it. */
+function spotsOf(map: MapPicture, outcome: Outcome, clear: boolean): Spot[] {
+  return map.voltsV.flatMap((v, row) =>
+    map.currentA.flatMap((a, column) => {
+      const cell = map.cells[row]![column]!;
+      const free = cell.outcome === outcome && (!clear || cell.second === null);
+      return free && !nearPoint(map, v, a) ? [{ v, a, row, column }] : [];
+    }),
+  );
+}
+
 /** Names keep off the setting and the measured place. */
 function nearPoint({ point, measured, currentA }: MapPicture, v: number, a: number): boolean {
   const span = currentA.at(-1)! - currentA[0]!;
@@ -88,13 +99,10 @@ function nearPoint({ point, measured, currentA }: MapPicture, v: number, a: numb
 }
 
 /** The spot with most room around it: the name has to fit. */
-function widest(
-  { cells }: MapPicture,
-  outcome: Outcome,
-  spots: readonly { v: number; a: number; row: number; column: number }[],
-) {
+function widest({ cells }: MapPicture, outcome: Outcome, spots: readonly Spot[]) {
+  const clear = spots.some(({ row, column }) => cells[row]![column]!.second === null);
   const same = (row: number, column: number): boolean =>
-    cells[row]?.[column]?.outcome === outcome && cells[row][column].second === null;
+    cells[row]?.[column]?.outcome === outcome && (!clear || cells[row][column].second === null);
   const room = ({ row, column }: { row: number; column: number }): number => {
     let [across, down] = [0, 0];
     while (same(row, column - across - 1) && same(row, column + across + 1)) across++;

@@ -68,7 +68,7 @@ function transition({ transitionA }: MapPicture, x: Axis, { transition }: MapWor
   const at = x(transitionA.best);
   return (
     el('line', { class: 'map-transition', x1: at, x2: at, y1: BOX.top, y2: BOX.bottom }) +
-    text(at + 4, BOX.top + 14, transition, { class: 'zone-name' })
+    text(at + 4, BOX.bottom - 7, transition, { class: 'zone-name' })
   );
 }
 
