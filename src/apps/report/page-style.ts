@@ -49,7 +49,7 @@ section{margin:26px 0;scroll-margin-top:12px}
 .chances svg{width:100%;height:12px}
 .chances .ground{fill:var(--grid)}
 .chances .number{text-align:right;font-variant-numeric:tabular-nums}
-.answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,300px),1fr));gap:14px;margin:14px 0}
+.answers{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,235px),1fr));gap:14px;margin:14px 0}
 .answers>div{background:var(--card);border:1px solid var(--line);border-radius:10px;padding:16px 20px}
 .answers h2{font-size:1.1rem;margin-bottom:8px}
 .answers h3{margin:8px 0 2px}

@@ -99,9 +99,9 @@ function trustIn(result: Result, words: Words): LocalizedText[] {
   return lines;
 }
 
-/** A doubt with how much of the recording it touches, where that is not all of it. */
+/** A doubt with how much of the recording it touches, where that is a part worth a number. */
 function withShare(said: LocalizedText, share: number, { result, numbers }: Words): LocalizedText {
-  if (share >= 1) return said;
+  if (share >= 1 || share < 0.01) return said;
   return { ...said, text: `${said.text} (${result.ofIt(numbers.percent(share))})` };
 }
 

@@ -15,11 +15,17 @@ export interface PlainReasons {
 /** More of each kind are left to the figures. */
 const MOST = 4;
 
+/** A sign in words; `figure` where its value says something by itself. */
+interface Plain extends LocalizedText {
+  group: SignGroup | null;
+  figure: boolean;
+}
+
 /** `held`: the mode that the reasons are held against; null for none. */
 export function viewPlainReasons(result: Result, held: Mode | null, words: Words): PlainReasons {
   if (held === null) return { fits: null, against: null };
-  const fits = new Map<string, LocalizedText>();
-  const against = new Map<string, LocalizedText>();
+  const fits = new Map<string, Plain>();
+  const against = new Map<string, Plain>();
   let weightFor = 0;
   let weightAgainst = 0;
   for (const reason of rankReasons(result.reasons)) {
@@ -36,8 +42,15 @@ export function viewPlainReasons(result: Result, held: Mode | null, words: Words
   }
   // What speaks both ways counts where it weighs more, which comes first in the order of weight.
   for (const text of fits.keys()) against.delete(text);
-  const top = (list: Map<string, LocalizedText>): LocalizedText[] =>
-    [...list.values()].slice(0, MOST);
+  const top = (list: ReadonlyMap<string, Plain>): LocalizedText[] => {
+    const all = [...list.values()];
+    const told = new Set(all.filter(({ figure }) => figure).map(({ group }) => group));
+    // What is told with its figure is not told again without.
+    return all
+      .filter(({ figure, group }) => figure || group === null || !told.has(group))
+      .slice(0, MOST)
+      .map(({ text, lang }) => ({ text, lang }));
+  };
   return {
     fits: fits.size === 0 ? null : { title: words.answer.fits(words.mode(held)), list: top(fits) },
     against:
@@ -56,42 +69,33 @@ function weigh(times: number, { answer, numbers }: Words): string {
   return times < 1.5 ? answer.barely : answer.outweighs(numbers.figure(Math.round(times)));
 }
 
-function sayPlainly(reason: Result['reasons'][number], words: Words): LocalizedText {
+function sayPlainly(reason: Result['reasons'][number], words: Words): Plain {
   const { feature, value } = (reason.params ?? {}) as {
     feature?: { code?: string; params?: { feature?: string } };
     value?: number | null;
   };
   const name = feature?.params?.feature ?? '';
-  const text =
-    feature?.code === 'sound-feature'
-      ? soundSign(name, value ?? null, words)
-      : feature?.code === 'trace-feature'
-        ? traceSign(name, value ?? null, words)
-        : feature?.code === 'band-modulation' || feature?.code === 'band-coherence'
-          ? words.answer.groups.hiss
-          : null;
-  return text === null ? tell(reason.text, reason, words) : { text, lang: words.lang };
+  const rows = ROWS[feature?.code ?? ''];
+  const group = rows?.find(([pattern]) => pattern.test(name))?.[1] ?? null;
+  if (group === null) return { ...tell(reason.text, reason, words), group, figure: false };
+  const figure = typeof value === 'number' ? figureOf(name, value, words) : null;
+  const text = figure ?? words.answer.groups[group];
+  return { text, lang: words.lang, group, figure: figure !== null };
 }
 
-function soundSign(name: string, value: number | null, { answer, numbers }: Words): string | null {
-  if (name === 'strongOnsetRate' && value !== null && value >= 1)
-    return answer.figures.cracks(numbers.figure(Math.round(value)));
-  return groupIn(SOUND_GROUPS, name, answer.groups);
-}
-
-function traceSign(name: string, value: number | null, { answer, numbers }: Words): string | null {
+/** A value that says something by itself; null for all others. */
+function figureOf(name: string, value: number, { answer, numbers }: Words): string | null {
   const { figures } = answer;
-  const rate = (hz: number): string | null => (hz < 0.5 ? null : numbers.figure(Math.round(hz)));
-  if (value !== null) {
-    if (name === 'shortRateHz') return figures.shorts(rate(value));
-    if (name === 'shortShare')
-      return figures.shortTime(value < 0.0005 ? null : numbers.percent(value));
-    if (name === 'dropStepRateHz' && value >= 1)
-      return figures.dropSteps(numbers.figure(Math.round(value)));
-    if (name === 'pulseRateHz' || name === 'currentPulseRateHz') return figures.pulses(rate(value));
-    if (name === 'currentCv' && value < 0.1) return figures.currentSpread(numbers.percent(value));
-  }
-  return groupIn(TRACE_GROUPS, name, answer.groups);
+  const whole = numbers.figure(Math.round(value));
+  const rate = value < 0.5 ? null : whole;
+  if (name === 'strongOnsetRate' && value >= 1) return figures.cracks(whole);
+  if (name === 'shortRateHz') return figures.shorts(rate);
+  if (name === 'shortShare')
+    return figures.shortTime(value < 0.0005 ? null : numbers.percent(value));
+  if (name === 'dropStepRateHz' && value >= 1) return figures.dropSteps(whole);
+  if (name === 'pulseRateHz' || name === 'currentPulseRateHz') return figures.pulses(rate);
+  if (name === 'currentCv' && value < 0.1) return figures.currentSpread(numbers.percent(value));
+  return null;
 }
 
 type Rows = readonly (readonly [RegExp, SignGroup])[];
@@ -117,11 +121,9 @@ const TRACE_GROUPS: Rows = [
   [/^(arc|slow|mid|high|stepNoise)/, 'flutter'],
 ];
 
-function groupIn(
-  rows: Rows,
-  name: string,
-  groups: Readonly<Record<SignGroup, string>>,
-): string | null {
-  const row = rows.find(([pattern]) => pattern.test(name));
-  return row ? groups[row[1]] : null;
-}
+const ROWS: Readonly<Record<string, Rows>> = {
+  'sound-feature': SOUND_GROUPS,
+  'trace-feature': TRACE_GROUPS,
+  'band-modulation': [[/^/, 'hiss']],
+  'band-coherence': [[/^/, 'hiss']],
+};

@@ -56,6 +56,7 @@ const keyOf = (cell: MapPicture['cells'][number][number]): string =>
 export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): string {
   const edges = edgesOf(map);
   const outcomes = [...new Set(map.cells.flat().map((cell) => cell.outcome))];
+  const placed: { x: number; y: number; half: number }[] = [];
   return outcomes
     .map((outcome) => {
       const large = (spots: readonly unknown[]): boolean =>
@@ -65,10 +66,16 @@ export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): strin
       const spots = large(clear) ? clear : spotsOf(map, outcome, false);
       if (!large(spots)) return '';
       const half = words.outcome[outcome].length * 4.2;
+      const apart = ({ a, v }: Spot): boolean =>
+        placed.every(
+          (one) => Math.abs(one.x - x(a)) > one.half + half || Math.abs(one.y - y(v)) > 15,
+        );
       const fits = spots.filter(
-        ({ a }) => x(a) - half > x(edges.leastA) && x(a) + half < x(edges.mostA),
+        (spot) =>
+          x(spot.a) - half > x(edges.leastA) && x(spot.a) + half < x(edges.mostA) && apart(spot),
       );
-      const best = widest(map, outcome, fits.length > 0 ? fits : spots);
+      const best = widest(map, outcome, fits.length > 0 ? fits : spots, spots === clear);
+      placed.push({ x: x(best.a), y: y(best.v), half });
       return text(x(best.a), y(best.v) + 4, words.outcome[outcome], {
         class: 'zone-name map-name',
         'text-anchor': 'middle',
@@ -99,8 +106,7 @@ function nearPoint({ point, measured, currentA }: MapPicture, v: number, a: numb
 }
 
 /** The spot with most room around it: the name has to fit. */
-function widest({ cells }: MapPicture, outcome: Outcome, spots: readonly Spot[]) {
-  const clear = spots.some(({ row, column }) => cells[row]![column]!.second === null);
+function widest({ cells }: MapPicture, outcome: Outcome, spots: readonly Spot[], clear: boolean) {
   const same = (row: number, column: number): boolean =>
     cells[row]?.[column]?.outcome === outcome && (!clear || cells[row][column].second === null);
   const room = ({ row, column }: { row: number; column: number }): number => {

@@ -74,6 +74,7 @@ describe('reasons in a welder’s words', () => {
     reasons: [
       sign('shortShare', 0, 'spray', 2),
       sign('currentCv', 0.021, 'spray', 1.5),
+      sign('currentHighRatio', 1.01, 'spray', 1),
       sign('stepTilt', 0.95, 'globular', 0.5),
       sign('dropStepRateHz', 20.3, 'globular', -0.5),
     ],
@@ -90,8 +91,8 @@ describe('reasons in a welder’s words', () => {
     expect(against?.list.map(({ text }) => text)).toEqual([
       'globular: steps of the voltage as drops leave',
     ]);
-    // 2 + 1.5 + 0.5 against 0.5.
-    expect(against?.weighed).toBe('What fits weighs 8 times as much.');
+    // 2 + 1.5 + 1 + 0.5 against 0.5.
+    expect(against?.weighed).toBe('What fits weighs 10 times as much.');
   });
 
   it('are said in the language of the reader', () => {
