@@ -52,6 +52,33 @@ const marks = (page: Page) =>
     })),
   );
 
+/** What of a page does not fit its screen. */
+const layoutOf = (page: Page) =>
+  page.evaluate(() => {
+    const shown = (one: Element): boolean => one.getClientRects().length > 0;
+    const all = (what: string): Element[] => [...document.querySelectorAll(what)].filter(shown);
+    const labels = all('.chart text').map((one) => {
+      const box = one.getBoundingClientRect();
+      const frame = one.closest('svg')!.getBoundingClientRect();
+      const out = box.left < frame.left - 1 || box.right > frame.right + 1;
+      const scale = frame.width / one.closest('svg')!.viewBox.baseVal.width;
+      return {
+        text: one.textContent,
+        out,
+        px: scale * Number.parseFloat(getComputedStyle(one).fontSize),
+      };
+    });
+    return {
+      wide: document.documentElement.scrollWidth - window.innerWidth,
+      cut: labels.filter(({ out }) => out),
+      tiny: labels.filter(({ px }) => px < 9),
+      small: all('button, select, summary, nav a, audio')
+        .filter((one) => one.getBoundingClientRect().height < 44)
+        .map((one) => one.textContent),
+      empty: all('section').filter((one) => (one.textContent ?? '').trim().length < 40).length,
+    };
+  });
+
 describe.skipIf(!present)('the report in a real browser', () => {
   let run: RunView;
   beforeAll(async () => {
@@ -220,30 +247,7 @@ describe.skipIf(!present)('the report in a real browser', () => {
   it.each([320, 390, 1280])('fits a screen %d pixels wide', async (width) => {
     const { page } = await open(runPage(run, script), { viewport: { width, height: 844 } });
     await page.locator('#time-picture .chart').waitFor();
-    const seen = await page.evaluate(() => {
-      const shown = (one: Element): boolean => one.getClientRects().length > 0;
-      const all = (what: string): Element[] => [...document.querySelectorAll(what)].filter(shown);
-      const labels = all('.chart text').map((one) => {
-        const box = one.getBoundingClientRect();
-        const frame = one.closest('svg')!.getBoundingClientRect();
-        const out = box.left < frame.left - 1 || box.right > frame.right + 1;
-        const scale = frame.width / one.closest('svg')!.viewBox.baseVal.width;
-        return {
-          text: one.textContent,
-          out,
-          px: scale * Number.parseFloat(getComputedStyle(one).fontSize),
-        };
-      });
-      return {
-        wide: document.documentElement.scrollWidth - window.innerWidth,
-        cut: labels.filter(({ out }) => out),
-        tiny: labels.filter(({ px }) => px < 9),
-        small: all('button, select, summary, nav a, audio')
-          .filter((one) => one.getBoundingClientRect().height < 44)
-          .map((one) => one.textContent),
-        empty: all('section').filter((one) => (one.textContent ?? '').trim().length < 40).length,
-      };
-    });
+    const seen = await layoutOf(page);
     expect(seen).toEqual({ wide: expect.any(Number), cut: [], tiny: [], small: [], empty: 0 });
     expect(seen.wide).toBeLessThanOrEqual(0);
   });
@@ -259,10 +263,12 @@ describe.skipIf(!present)('the report in a real browser', () => {
   });
 
   it('makes cards of the table of an index on a phone', async () => {
-    const html = indexPage([indexEntry(run, 'a.html'), indexEntry(run, 'b.html')]);
+    const entries = [indexEntry(run, 'a.html'), indexEntry(run, 'b.html')];
+    const html = indexPage(entries, compareSection(run, madeRun()));
     const { page } = await open(html, { viewport: { width: 320, height: 844 } });
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(320);
+    const seen = await layoutOf(page);
+    expect(seen).toEqual({ wide: expect.any(Number), cut: [], tiny: [], small: [], empty: 0 });
+    expect(seen.wide).toBeLessThanOrEqual(0);
     const row = page.locator('table.cards tbody tr').first();
     expect((await row.boundingBox())!.width).toBeLessThanOrEqual(320);
     expect(await row.evaluate((one) => getComputedStyle(one).display)).toBe('block');

@@ -68,7 +68,8 @@ nav ul{display:flex;flex-wrap:wrap;gap:4px 18px;list-style:none;padding:0;margin
 figure{margin:0}
 figcaption{color:var(--soft);font-size:.9rem;margin-top:4px}
 .shapes{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,300px),1fr));gap:16px}
-.shapes .chart,.maps .chart{max-width:460px;margin:0 auto;font-size:13px}
+.shapes .chart,.maps .chart{max-width:460px;margin:0 auto}
+.shapes .chart,.maps .chart,.pair .chart{font-size:13px}
 .maps{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(100%,380px),1fr));gap:16px}
 .controls{display:none;flex-wrap:wrap;gap:6px;margin-bottom:10px;align-items:center}
 .live .controls{display:flex}
@@ -114,7 +115,6 @@ h1{font-size:1.6rem}
 .todo{font-size:1.2rem}
 .card{padding:8px}
 .pair{grid-template-columns:1fr}
-.chart{font-size:13px}
 .reason-picture{display:none}
 #answers .card{border:0;padding:0;background:none}
 table.cards td:nth-child(2)::before{display:none}

@@ -39,9 +39,10 @@ function addLanguageFlag(command: Command): Command {
 export function addWordFlags(command: Command): Command {
   return addLanguageFlag(command)
     .addOption(
-      new Option('--units <system>', 'inch or metric, for what people read; by the locale where not given (tables and JSON keep the units that their names carry)').choices(
-        UNIT_SYSTEMS,
-      ),
+      new Option(
+        '--units <system>',
+        'inch or metric, for what people read; by the locale where not given (tables and JSON keep the units that their names carry)',
+      ).choices(UNIT_SYSTEMS),
     )
     .addOption(
       new Option(
