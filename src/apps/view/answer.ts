@@ -89,7 +89,7 @@ function trustIn(result: Result, words: Words): LocalizedText[] {
   const doubts = quality
     .filter(({ code }) => !said.includes(code))
     .map((one) => withShare(tell(one.message, one, words), one.share, words));
-  const lines = doubts.length > 0 ? doubts : status === 'no-arc' ? [] : [own(trust.nothingAgainst)];
+  const lines = doubts.length === 0 && status === 'ok' ? [own(trust.nothingAgainst)] : doubts;
   if (confidence !== null) lines.push(own(trust.tenths(tenthsOf(confidence))));
   if (source.kind === 'sound' && hardByEar(result)) {
     const [one, other] = HARD_BY_EAR;

@@ -105,7 +105,7 @@ export const ENGLISH_ANSWER: AnswerWords = {
   allFigures: 'All reasons with their figures',
   strip: {
     title: 'The run from start to end',
-    leftOut: 'arc, left out',
+    leftOut: 'arc, not judged',
     throughout: (name) => `${name} throughout`,
     first: (name) => `${name} at first`,
     from: (name, time) => `${name} from ${time}`,

@@ -138,6 +138,13 @@ describe('the answer', () => {
     );
   });
 
+  it('is not praised where no mode is named', () => {
+    const unsure = sampleResult({ status: 'unsure', mode: null, confidence: null, quality: [] });
+    expect(viewAnswer(unsure, ENGLISH).trust.map(({ text }) => text)).toEqual([
+      'A voltage log would settle it.',
+    ]);
+  });
+
   it('names spray by the terms of AWS without a letter that AWS does not give it', () => {
     const words = wordsFor(ENGLISH, { terms: 'aws' });
     expect(words.mode('spray')).toBe('spray');
