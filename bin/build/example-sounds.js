@@ -73,8 +73,7 @@ function draw(mode, k) {
     wrongShare: 0,
   });
   const run = simulateArc(scenario);
-  if (run.truth.mode !== mode || !run.truth.unambiguous || run.truth.arcOn.length !== 1)
-    return null;
+  if (run.truth.mode !== mode || !run.truth.unambiguous || run.truth.arcOn.length !== 1) return null;
   const acoustics = drawAcoustics(random.fork('sound'), { family: 'voiced' });
   const dry = simulateDrySound(run, acoustics);
   const from = FROM_S;
