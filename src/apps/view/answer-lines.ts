@@ -20,8 +20,12 @@ export function wantedLines({ wanted, todo }: AnswerView, words: Words, look: Lo
   return lines;
 }
 
-/** What fits and what does not, in a welder's words. */
-export function plainReasonLines({ reasons }: AnswerView, look: Look): string[] {
+/** What fits and what does not, in a welder's words; `more` says where the figures are. */
+export function plainReasonLines(
+  { reasons }: AnswerView,
+  look: Look,
+  more: string | null,
+): string[] {
   const { fits, against } = reasons;
   const list = (items: readonly LocalizedText[]): string[] =>
     items.flatMap(({ text }) => wrap(`- ${plain(text)}`, look.width, 2, 2));
@@ -34,6 +38,7 @@ export function plainReasonLines({ reasons }: AnswerView, look: Look): string[] 
           ...wrap(against.weighed, look.width, 2),
         ]
       : []),
+    ...(more !== null && (fits || against) ? wrap(more, look.width, 2).map(look.paint.dim) : []),
   ];
 }
 

@@ -5,20 +5,12 @@ import { plain } from './plain.js';
 import type { CheckView, ResultView } from './result-view.js';
 import type { LocalizedText, TerminalWords, Words } from './words/words.js';
 
-/** What spoke for which mode, the `most` strongest first. */
-export function reasonLines(
-  { reasons }: ResultView,
-  words: TerminalWords,
-  look: Look,
-  most: number,
-): string[] {
+/** What spoke for which mode, strongest first. */
+export function reasonLines({ reasons }: ResultView, words: TerminalWords, look: Look): string[] {
   if (reasons.length === 0) return [];
-  const shown = reasons.slice(0, most);
-  const lines = shown.flatMap(({ mode, side, text }) =>
+  const lines = reasons.flatMap(({ mode, side, text }) =>
     wrap(`${mode === null ? '' : `${side}: `}${plain(text.text)}`, look.width, 2, 2),
   );
-  const left = reasons.length - shown.length;
-  if (left > 0) lines.push(look.paint.dim(`  ${words.more(left)}`));
   return [look.paint.bold(words.why), ...lines];
 }
 

@@ -19,7 +19,7 @@ import { ENGLISH, type Words } from './words/index.js';
 /** How much is said: `explain` adds every reason, the settings in force and the steps taken. */
 export interface TerminalOptions extends Look {
   explain?: boolean;
-  /** For one of several inputs: the two strongest reasons, and counts where lists would stand. */
+  /** For one of several inputs: the answer, and counts where lists would stand. */
   brief?: boolean;
   /** False where the same cautions follow once for several inputs. */
   cautions?: boolean;
@@ -53,8 +53,8 @@ export function terminalText(given: Result, options: TerminalOptions): string {
           ...timelineBar(result, options, options.rates, words),
           ...wrap(answer.strip?.said ?? '', options.width, 2),
         ],
-    brief ? [] : plainReasonLines(answer, options),
-    explain ? reasonLines(view, terminal, options, view.reasons.length) : [],
+    brief ? [] : plainReasonLines(answer, options, explain ? null : words.answer.explain),
+    explain ? reasonLines(view, terminal, options) : [],
     ...(brief
       ? [briefLine(result, words, options)]
       : [

@@ -43,7 +43,8 @@ export interface AnswerWords {
   unlisted: string;
   groups: Readonly<Record<SignGroup, string>>;
   figures: SignFigures;
-  allFigures: string;
+  /** Where the figures are. */
+  explain: string;
   strip: {
     title: string;
     leftOut: string;
@@ -102,7 +103,7 @@ export const ENGLISH_ANSWER: AnswerWords = {
       aSecond === null ? 'the source does not pulse' : `${aSecond} pulses a second`,
     currentSpread: (share) => `current steady within ${share}`,
   },
-  allFigures: 'All reasons with their figures',
+  explain: 'every reason with its figure: --explain',
   strip: {
     title: 'The run from start to end',
     leftOut: 'arc, not judged',
@@ -161,7 +162,7 @@ export const GERMAN_ANSWER: AnswerWords = {
       aSecond === null ? 'die Stromquelle pulst nicht' : `${aSecond} Pulse je Sekunde`,
     currentSpread: (share) => `Strom schwankt nur um ${share}`,
   },
-  allFigures: 'Alle Gründe mit ihren Werten',
+  explain: 'jeder Grund mit seinem Wert: --explain',
   strip: {
     title: 'Der Versuch von Anfang bis Ende',
     leftOut: 'Lichtbogen, nicht gewertet',

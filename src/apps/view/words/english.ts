@@ -239,7 +239,6 @@ const RESULT: ResultWords = {
 
 const TERMINAL: TerminalWords = {
   why: 'Why',
-  more: (count) => `${count} more with --explain`,
   doubts: 'Doubts about the recording',
   assumed: 'Assumed while reading',
   brief: (doubts, notes) =>

@@ -282,7 +282,6 @@ const RESULT: ResultWords = {
 
 const TERMINAL: TerminalWords = {
   why: 'Warum',
-  more: (count) => `${count} weitere mit --explain`,
   doubts: 'Zweifel an der Aufnahme',
   assumed: 'Beim Lesen angenommen',
   brief: (doubts, notes) =>

@@ -54,7 +54,6 @@ export interface ResultWords {
 /** Headings and lines of the terminal. */
 export interface TerminalWords {
   why: string;
-  more(count: number): string;
   doubts: string;
   assumed: string;
   brief(doubts: number, notes: number): string;
