@@ -40,6 +40,7 @@ section{margin:26px 0;scroll-margin-top:12px}
 .strip-name{fill:var(--on-strip);font-size:14px;font-weight:700;paint-order:stroke;stroke:var(--strip);stroke-width:4px;stroke-linejoin:round}
 .strip-name.strip-no-arc,.strip-name.strip-left-out{fill:var(--on-pale)}
 .strip-ends{display:flex;gap:12px;justify-content:space-between;color:var(--soft);font-size:.9rem;margin-top:4px}
+.strip-ends span:not(.strip-said){white-space:nowrap}
 .strip-said{text-align:center}
 .strip-key{display:flex;flex-wrap:wrap;gap:2px 16px;list-style:none;margin:6px 0 0;padding:0;font-size:.9rem}
 .swatch{margin-right:6px;vertical-align:-2px}

@@ -15,7 +15,7 @@ export interface AnswerView {
   /** Wanted against what came; null where no mode was stated as wanted. */
   wanted: { mode: Mode; name: string; answer: WantedAnswer; sign: string; words: string } | null;
   /** The one thing to do; null where nothing is to be changed or said. */
-  todo: { text: LocalizedText; procedure: string } | null;
+  todo: { kind: 'change' | 'check'; text: LocalizedText; procedure: string } | null;
   /** Further advice, without what `todo` says. */
   rest: LocalizedText[];
   strip: StripView | null;
@@ -29,8 +29,9 @@ const SIGNS: Readonly<Record<WantedAnswer, string>> = { right: 'âœ“', wrong: 'âœ
 export function viewAnswer(result: Result, words: Words): AnswerView {
   const wanted = wantedOf(result);
   const glance = viewGlance(result, wanted, words);
-  const todo =
-    glance.procedure === null ? null : { text: glance.todo, procedure: glance.procedure };
+  const { procedure, todo: text } = glance;
+  const kind = (result.crossCheck?.advice ?? []).length > 0 ? 'change' : 'check';
+  const todo = procedure === null ? null : ({ kind, text, procedure } as const);
   return {
     title: words.answer.title(titleOf(result, words), glance.sure),
     wanted: glance.wanted && {

@@ -2,7 +2,7 @@ import { X509Certificate } from 'node:crypto';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
-import { type Issued, issue } from './issue.js';
+import { type MadeCertificate, makeCertificate } from './make-certificate.js';
 
 /** A certificate with its key, as PEM texts. */
 export interface Certificate {
@@ -32,7 +32,7 @@ export async function ownCertificate(
   };
   const kept = await read(files);
   if (kept && holds(kept, addresses)) return describe(kept, files.authority, false);
-  const made = await issue(addresses);
+  const made = await makeCertificate(addresses);
   await mkdir(folder, { recursive: true, mode: 0o700 });
   await writeFile(files.key, made.key, { mode: 0o600 });
   await writeFile(files.cert, made.cert);
@@ -46,7 +46,7 @@ function defaultFolder(): string {
   return join(base, 'arc-transfer');
 }
 
-async function read(files: Record<keyof Issued, string>): Promise<Issued | null> {
+async function read(files: Record<keyof MadeCertificate, string>): Promise<MadeCertificate | null> {
   try {
     const [cert, key, authority] = await Promise.all(
       [files.cert, files.key, files.authority].map((one) => readFile(one, 'utf8')),
@@ -58,10 +58,10 @@ async function read(files: Record<keyof Issued, string>): Promise<Issued | null>
 }
 
 /** True while it has a day left, names every address, and is one that can sign nothing itself. */
-function holds(issued: Issued, addresses: readonly string[]): boolean {
+function holds(made: MadeCertificate, addresses: readonly string[]): boolean {
   try {
-    const cert = new X509Certificate(issued.cert);
-    const authority = new X509Certificate(issued.authority);
+    const cert = new X509Certificate(made.cert);
+    const authority = new X509Certificate(made.authority);
     const left = new Date(cert.validTo).getTime() - Date.now();
     return (
       left > 86_400_000 &&
@@ -74,7 +74,11 @@ function holds(issued: Issued, addresses: readonly string[]): boolean {
   }
 }
 
-function describe({ cert, key, authority }: Issued, file: string, made: boolean): Certificate {
+function describe(
+  { cert, key, authority }: MadeCertificate,
+  file: string,
+  made: boolean,
+): Certificate {
   const { fingerprint256: fingerprint } = new X509Certificate(cert);
   return { cert: cert + authority, key, authority, fingerprint, file, made };
 }

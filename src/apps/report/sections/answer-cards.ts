@@ -14,7 +14,7 @@ export function answerCards(
   const { report, answer: said } = words;
   const cards = [
     answer.todo
-      ? card(report.whatToChange, [
+      ? card(answer.todo.kind === 'change' ? report.whatToChange : said.checkFirst, [
           `<p class="todo">${localizedHtml(answer.todo.text, words)}</p>`,
           `<p>${answer.todo.procedure}</p>`,
         ])

@@ -32,6 +32,8 @@ export interface SignFigures {
 export interface AnswerWords {
   title(name: string, sure: { word: string; figure: string } | null): string;
   wanted: string;
+  /** Stands over what to do where that is to look at something. */
+  checkFirst: string;
   heard: string;
   seen: string;
   fits(name: string): string;
@@ -66,6 +68,7 @@ export interface AnswerWords {
 export const ENGLISH_ANSWER: AnswerWords = {
   title: (name, sure) => (sure ? `${name}, ${sure.word} (${sure.figure})` : name),
   wanted: 'wanted',
+  checkFirst: 'What do I check first?',
   heard: 'What was heard',
   seen: 'What the trace shows',
   fits: (name) => `Fits ${name}`,
@@ -125,6 +128,7 @@ export const ENGLISH_ANSWER: AnswerWords = {
 export const GERMAN_ANSWER: AnswerWords = {
   title: (name, sure) => (sure ? `${name}, ${sure.word} (${sure.figure})` : name),
   wanted: 'gewünscht',
+  checkFirst: 'Was prüfe ich zuerst?',
   heard: 'Was zu hören war',
   seen: 'Was die Messung zeigt',
   fits: (name) => `Passt zu: ${name}`,

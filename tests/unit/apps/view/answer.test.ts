@@ -11,6 +11,8 @@ import {
 import { NO_PAINT } from '../../../../src/apps/view/layout.js';
 import { message } from '../../../../src/messages/index.js';
 import { sampleResult } from '../../../support/sample-result.js';
+import { judge } from '../../setup/check/situation.js';
+import { SITUATIONS } from '../../setup/check/situations.js';
 
 const look = { width: 80, paint: NO_PAINT };
 
@@ -136,6 +138,27 @@ describe('the answer', () => {
     expect(viewAnswer(sampleResult({ confidence: 0.97 }), ENGLISH).trust[1]?.text).toMatch(
       /^More than 9 of 10 /,
     );
+  });
+
+  it('says what to change with a direction, or what to look at first, and nothing twice', () => {
+    const situation = (first: string) => SITUATIONS.find((one) => one.first === first)!;
+    const hot = sampleResult({ mode: 'globular', crossCheck: judge(situation('hot-dip')) });
+    const { todo, rest, wanted } = viewAnswer(hot, ENGLISH);
+    expect(wanted).toMatchObject({ mode: 'short-circuit', answer: 'wrong', sign: '✗' });
+    expect(todo?.kind).toBe('change');
+    expect(todo?.text.text).toMatch(/^Too hot for short-circuit: .* down/);
+    expect(rest.map(({ text }) => text)).not.toContain(todo?.text.text);
+    const text = terminalText(hot, look);
+    expect(text.match(/Too hot for short-circuit: /g)).toHaveLength(1);
+    const lost = judge(situation('shielding-lost'));
+    const checked = viewAnswer(
+      sampleResult({ mode: 'globular', crossCheck: { ...lost, advice: [], adviceMessages: [] } }),
+      ENGLISH,
+    );
+    expect(checked.todo).toMatchObject({
+      kind: 'check',
+      text: { text: lost.explanations[0]?.check },
+    });
   });
 
   it('is not praised where no mode is named', () => {

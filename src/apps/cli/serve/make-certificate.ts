@@ -8,7 +8,7 @@ const KEYS = { name: 'ECDSA', namedCurve: 'P-256', hash: 'SHA-256' };
 const HOST = 'localhost';
 
 /** What the server shows, with its key, and the authority behind it, which a device may trust. PEM. */
-export interface Issued {
+export interface MadeCertificate {
   cert: string;
   key: string;
   authority: string;
@@ -19,7 +19,7 @@ export interface Issued {
  * nothing else (name constraints, marked critical). The key of the authority is not kept: it signs this
  * one certificate.
  */
-export async function issue(addresses: readonly string[]): Promise<Issued> {
+export async function makeCertificate(addresses: readonly string[]): Promise<MadeCertificate> {
   const x509 = await import('@peculiar/x509');
   // Its types are those of browsers.
   x509.cryptoProvider.set(webcrypto as never);
