@@ -1,6 +1,7 @@
 import { execFileSync } from 'node:child_process';
 import { createPrivateKey, X509Certificate } from 'node:crypto';
 import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { connect as connectPlain } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { connect } from 'node:tls';
@@ -48,6 +49,12 @@ describe('the certificate of this machine', () => {
         socket.on('error', (error: NodeJS.ErrnoException) => resolve(String(error.code)));
       });
     expect(await meet(certificate.authority)).toBe('trusted');
+    // Opened and silent, before any handshake: more than the server holds at a time.
+    const silent = Array.from({ length: 250 }, () => connectPlain(port, '127.0.0.1'));
+    for (const one of silent) one.on('error', () => {});
+    await Promise.all(silent.map((one) => new Promise((open) => one.once('connect', open))));
+    expect(await meet(certificate.authority)).toBe('trusted');
+    for (const one of silent) one.destroy();
     expect(await meet()).toMatch(/SELF_SIGNED|UNABLE_TO_VERIFY/);
     server.close();
   });
