@@ -1,6 +1,7 @@
 // Draws the example sounds of the page anew: `npm run build && node bin/build/example-sounds.js`. The same bytes each
 // time. A sound is taken only where the events that mark its mode can be told by ear (`heardMode`).
 import { writeFileSync } from 'node:fs';
+import { encodeAdpcm } from '../../dist/apps/page/sounds/adpcm.js';
 import { createRandom } from '../../dist/core/index.js';
 import {
   atRate,
@@ -12,7 +13,6 @@ import {
   simulateArc,
   simulateDrySound,
 } from '../../dist/lab/simulate/index.js';
-import { encodeAdpcm } from './adpcm.js';
 
 const OUT = 'src/apps/page/sounds';
 const RATE_HZ = 22_050;
@@ -34,7 +34,9 @@ const USUAL_HZ = {
   spray: [100, 350],
   'pulsed-spray': [50, 250],
 };
-const LOUDEST = 0.7;
+/** All are brought to one loudness, so that none is told by it; what rises above is held. */
+const RMS = 0.12;
+const LOUDEST = 0.9;
 
 const parts = [];
 const index = [];
@@ -73,7 +75,8 @@ function draw(mode, k) {
     wrongShare: 0,
   });
   const run = simulateArc(scenario);
-  if (run.truth.mode !== mode || !run.truth.unambiguous || run.truth.arcOn.length !== 1) return null;
+  if (run.truth.mode !== mode || !run.truth.unambiguous || run.truth.arcOn.length !== 1)
+    return null;
   const acoustics = drawAcoustics(random.fork('sound'), { family: 'voiced' });
   const dry = simulateDrySound(run, acoustics);
   const from = FROM_S;
@@ -84,24 +87,24 @@ function draw(mode, k) {
   const kind = MARKS[mode];
   if (heard !== mode || !audible[kind]?.isAudible) return null;
   const whole = Float64Array.from(dry.rest);
-  for (const part of Object.values(dry.events)) part.forEach((value, i) => (whole[i] += value));
+  for (const part of Object.values(dry.events))
+    for (let i = 0; i < whole.length; i++) whole[i] += part[i];
   const slice = whole.subarray(Math.round(from * dry.rateHz), Math.round(to * dry.rateHz));
   const samples = faded(atRate(slice, dry.rateHz, RATE_HZ));
   const marksS = dry.eventsS[kind]
-    .map((s) => s + dry.delayS - from)
-    .filter((s) => s >= 0 && s < LENGTH_S)
-    .map((s) => Math.round(1000 * s) / 1000);
+    .map((s) => Math.round(1000 * (s + dry.delayS - from)) / 1000)
+    .filter((s) => s >= 0 && s < LENGTH_S);
   const perS = marksS.length / LENGTH_S;
   const [least, most] = USUAL_HZ[mode];
   return perS >= least && perS <= most ? { samples, marksS } : null;
 }
 
-/** Brought to one peak, with soft ends. */
+/** Brought to one loudness, with soft ends. */
 function faded(samples) {
-  const peak = samples.reduce((most, one) => Math.max(most, Math.abs(one)), 0);
+  const rms = Math.sqrt(samples.reduce((sum, one) => sum + one * one, 0) / samples.length);
   const soft = Math.round(0.03 * RATE_HZ);
   return Float64Array.from(samples, (value, i) => {
     const edge = Math.min(1, (i + 1) / soft, (samples.length - i) / soft);
-    return ((LOUDEST * value) / peak) * edge;
+    return Math.max(-LOUDEST, Math.min(LOUDEST, (RMS * value) / rms)) * edge;
   });
 }
