@@ -1,5 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
 import type { Mode } from '../../core/index.js';
+import { hasClearLine } from '../../features/index.js';
 import { rankReasons } from './result-view.js';
 import { tell } from './tell.js';
 import type { SignGroup } from './words/answer-words.js';
@@ -43,7 +44,9 @@ export function viewPlainReasons(result: Result, held: Mode | null, words: Words
   // What speaks both ways counts where it weighs more, which comes first in the order of weight.
   for (const text of fits.keys()) against.delete(text);
   const top = (list: ReadonlyMap<string, Plain>): LocalizedText[] => {
-    const all = [...list.values()];
+    const texts = new Set(list.keys());
+    const implied = impliedBeats(texts, words);
+    const all = [...list.values()].filter(({ text }) => !implied.includes(text));
     const told = new Set(all.filter(({ figure }) => figure).map(({ group }) => group));
     // What is told with its figure is not told again without.
     return all
@@ -64,6 +67,16 @@ export function viewPlainReasons(result: Result, held: Mode | null, words: Words
   };
 }
 
+/** What is said of a beat by another line already: none at all, or one above or below 60 a second. */
+function impliedBeats(texts: ReadonlySet<string>, { answer: { figures } }: Words): string[] {
+  const fast = figures.beat('fast', true);
+  const slow = figures.beat('slow', true);
+  const any = texts.has(fast) || texts.has(slow) ? [figures.beat('any', true)] : [];
+  return texts.has(figures.beat('any', false))
+    ? [...any, figures.beat('fast', false), figures.beat('slow', false)]
+    : any;
+}
+
 function weigh(times: number, { answer, numbers }: Words): string {
   if (times < 1) return answer.unlisted;
   return times < 1.5 ? answer.barely : answer.outweighs(numbers.figure(Math.round(times)));
@@ -78,17 +91,31 @@ function sayPlainly(reason: Result['reasons'][number], words: Words): Plain {
   const rows = ROWS[feature?.code ?? ''];
   const group = rows?.find(([pattern]) => pattern.test(name))?.[1] ?? null;
   if (group === null) return { ...tell(reason.text, reason, words), group, figure: false };
-  const figure = typeof value === 'number' ? figureOf(name, value, words) : null;
+  const sound = feature?.code === 'sound-feature';
+  const figure =
+    typeof value !== 'number'
+      ? null
+      : sound
+        ? soundFigure(name, value, words)
+        : traceFigure(name, value, words);
   const text = figure ?? words.answer.groups[group];
   return { text, lang: words.lang, group, figure: figure !== null };
 }
 
 /** A value that says something by itself; null for all others. */
-function figureOf(name: string, value: number, { answer, numbers }: Words): string | null {
+function soundFigure(name: string, value: number, { answer, numbers }: Words): string | null {
+  const { figures } = answer;
+  const beat = BEATS[name];
+  // Kept as logarithms to base ten.
+  if (beat) return figures.beat(beat, hasClearLine({ lineProminence: 10 ** value }));
+  if (name !== 'strongOnsetRate' || value < 1) return null;
+  return figures.cracks(numbers.figure(Math.round(value)));
+}
+
+function traceFigure(name: string, value: number, { answer, numbers }: Words): string | null {
   const { figures } = answer;
   const whole = numbers.figure(Math.round(value));
   const rate = value < 0.5 ? null : whole;
-  if (name === 'strongOnsetRate' && value >= 1) return figures.cracks(whole);
   if (name === 'shortRateHz') return figures.shorts(rate);
   if (name === 'shortShare')
     return figures.shortTime(value < 0.0005 ? null : numbers.percent(value));
@@ -97,6 +124,13 @@ function figureOf(name: string, value: number, { answer, numbers }: Words): stri
   if (name === 'currentCv' && value < 0.1) return figures.currentSpread(numbers.percent(value));
   return null;
 }
+
+const BEATS: Readonly<Record<string, 'any' | 'fast' | 'slow'>> = {
+  lineProminence: 'any',
+  steadyLineProminence: 'any',
+  fastLineProminence: 'fast',
+  slowLineProminence: 'slow',
+};
 
 type Rows = readonly (readonly [RegExp, SignGroup])[];
 

@@ -20,6 +20,8 @@ export type SignGroup =
 
 /** Signs whose value says something by itself. */
 export interface SignFigures {
+  /** Of all beats, those above or those below 60 a second: whether one stands out. */
+  beat(which: 'any' | 'fast' | 'slow', clear: boolean): string;
   cracks(aSecond: string): string;
   shorts(aSecond: string | null): string;
   shortTime(share: string | null): string;
@@ -94,6 +96,10 @@ export const ENGLISH_ANSWER: AnswerWords = {
     slope: 'how volts and amperes move together',
   },
   figures: {
+    beat: (which, clear) => {
+      const where = { any: '', fast: ' above 60 a second', slow: ' below 60 a second' };
+      return `${clear ? 'a' : 'no'} clear beat${where[which]} in the sound`;
+    },
     cracks: (aSecond) => `${aSecond} cracks and pops a second`,
     shorts: (aSecond) =>
       aSecond === null
@@ -154,6 +160,10 @@ export const GERMAN_ANSWER: AnswerWords = {
     slope: 'wie sich Spannung und Strom miteinander bewegen',
   },
   figures: {
+    beat: (which, clear) => {
+      const where = { any: '', fast: ' über 60 je Sekunde', slow: ' unter 60 je Sekunde' };
+      return `${clear ? 'ein' : 'kein'} deutlicher Takt${where[which]} im Geräusch`;
+    },
     cracks: (aSecond) => `${aSecond}-mal je Sekunde Knacken oder Knallen`,
     shorts: (aSecond) =>
       aSecond === null

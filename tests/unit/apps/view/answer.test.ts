@@ -97,6 +97,20 @@ describe('reasons in a welder’s words', () => {
     expect(against?.weighed).toBe('What fits weighs 10 times as much.');
   });
 
+  it('say of a beat whether it stands out, by the measure that counts events (20 times the floor)', () => {
+    const beat = (prominence: number) => {
+      const made = message('sign', {
+        feature: { code: 'sound-feature', params: { feature: 'fastLineProminence' } },
+        value: Math.log10(prominence),
+        unit: 'log10',
+      });
+      const reason = { ...sign('x', 0, 'spray', 1), ...made };
+      return viewAnswer(sampleResult({ mode: 'spray', reasons: [reason] }), ENGLISH).reasons;
+    };
+    expect(beat(131).fits?.list[0]?.text).toBe('a clear beat above 60 a second in the sound');
+    expect(beat(8.1).fits?.list[0]?.text).toBe('no clear beat above 60 a second in the sound');
+  });
+
   it('are said in the language of the reader', () => {
     const { fits } = viewAnswer(result, GERMAN).reasons;
     expect(fits?.list[0]).toEqual({ text: 'zu keiner Zeit im Kurzschluss', lang: 'de' });
