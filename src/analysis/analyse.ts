@@ -71,7 +71,8 @@ export interface Added {
 /** The result document of a pipeline that has been flushed. */
 export function buildResult(
   recording: Recording,
-  pipeline: Pick<Pipeline, 'verdict' | 'summary' | 'accepted' | 'durationS'>,
+  pipeline: Pick<Pipeline, 'verdict' | 'summary' | 'accepted' | 'durationS'> &
+    Partial<Pick<Pipeline, 'peak'>>,
   model: Model,
   options: Omit<AnalyseOptions, 'loadModel' | 'onEvent' | 'extractor'>,
   added?: Added,
@@ -82,7 +83,7 @@ export function buildResult(
   const evidence = pipeline.accepted.evidence;
   const own = sound ? soundFigures(evidence, verdict) : summary.figures;
   const figures = { ...own, ...added?.figures };
-  const doubts = sound ? soundQuality(recording, evidence, pipeline.durationS) : summary.quality;
+  const doubts = sound ? soundQuality(recording, evidence, pipeline) : summary.quality;
   const quality = [...doubts, ...(added?.quality ?? [])];
   const sourceProgramme =
     added?.sourceProgramme ?? (sound ? soundProgramme(verdict.mode) : summary.sourceProgramme);

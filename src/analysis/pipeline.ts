@@ -52,6 +52,7 @@ export class Pipeline {
   #pending: { window: FeatureWindow; judgement: WindowJudgement }[] = [];
   #judge: IntervalJudge | undefined;
   #samples = 0;
+  #peak = 0;
   readonly #gathers: boolean;
 
   /** `gathers` false keeps no finished arc interval, for a stream without an end: `verdict` then never has any. */
@@ -76,8 +77,17 @@ export class Pipeline {
     return this.#samples / this.#rateHz;
   }
 
+  /** Largest magnitude so far on the first channel. */
+  get peak(): number {
+    return this.#peak;
+  }
+
   push(channels: readonly Float64Array[]): PipelineEvent[] {
     this.#samples += channels[0]!.length;
+    for (const value of channels[0]!) {
+      const magnitude = value < 0 ? -value : value;
+      if (magnitude > this.#peak) this.#peak = magnitude;
+    }
     return this.#extractor.push(channels).flatMap((event) => this.#take(event));
   }
 

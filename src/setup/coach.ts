@@ -7,6 +7,7 @@ import type { PointJudgement } from './process-map/judgement.js';
 import { lossBetween } from './process-map/loss-chain.js';
 import type { KnownMapPoint } from './process-map/map-point.js';
 import type { FeedMove } from './process-map/moves.js';
+import type { Outcome } from './process-map/outcomes.js';
 import type { Refusal } from './process-map/refusal.js';
 import { usually } from './process-map/spread.js';
 import type { Setup } from './setup-schema.js';
@@ -23,9 +24,11 @@ export function sayExpected(
   const { likeliest, next, outcomes } = judgement;
   const dial = point.volts.from === 'set' ? point.volts.given : null;
   const atV = next === null ? 0 : point.voltageV.mean + next.byV;
+  const alike = asLikely(judgement);
   const head = message('most-likely', {
     outcome: likeliest.outcome,
     inTen: likeliest.inTen,
+    ...(alike === null ? {} : { alike }),
     next:
       next === null ? null : { outcome: next.outcome, atV, side: next.byV < 0 ? 'below' : 'above' },
     dialV: dial,
@@ -48,9 +51,16 @@ export function sayExpected(
         inTen: one.inTen,
         flipsAtV: one.flipsAtV,
         likeliest: i === 0,
+        ...(alike !== null && (i === 0 || one.outcome === alike) ? { alike: true } : {}),
       }),
     );
   return { likeliest: head, chances: [...loss, ...chances] };
+}
+
+/** The second outcome where it is as likely as the first, to the tenth; null where it is not. */
+function asLikely({ likeliest, outcomes }: PointJudgement): Outcome | null {
+  const second = outcomes[1];
+  return second?.inTen === likeliest.inTen ? second.outcome : null;
 }
 
 const isMode = (outcome: string): boolean =>

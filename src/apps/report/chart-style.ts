@@ -3,11 +3,15 @@ const LIGHT = `
 --paper:#faf9f5;--card:#ffffff;--ink:#1c2126;--soft:#555d66;--line:#d9d7cf;--grid:#e8e6df;
 --gap:#efede6;--arc:#f4f1e4;--link:#0b5a8a;
 --short-circuit:#17639c;--globular:#9a5b00;--spray:#a3246b;--pulsed-spray:#0f7a5c;--none:#6a6f75;
---good:#17663f;--bad:#a01c1c;--doubt:#855400;--volt:#17639c;--amp:#a3246b;--sound:#3a4a56`;
+--strip-short-circuit:#0b4f8a;--strip-globular:#844600;--strip-spray:#8f1c5c;--strip-pulsed-spray:#0a5c45;
+--strip-not-clear:#54595f;--strip-left-out:#a9a69a;--strip-no-arc:#d9d7cf;--on-strip:#ffffff;--on-pale:#1c2126;
+--good:#15603a;--bad:#a01c1c;--doubt:#855400;--volt:#17639c;--amp:#a3246b;--sound:#3a4a56`;
 const DARK = `
 --paper:#14181c;--card:#1b2025;--ink:#e9e7e1;--soft:#a9b0b7;--line:#3a4148;--grid:#2a3036;
 --gap:#20262b;--arc:#23261f;--link:#7cc0ec;
 --short-circuit:#6cb4ea;--globular:#e2a548;--spray:#ee86bb;--pulsed-spray:#5fcfa8;--none:#9aa1a8;
+--strip-short-circuit:#6cb4ea;--strip-globular:#e2a548;--strip-spray:#ee86bb;--strip-pulsed-spray:#5fcfa8;
+--strip-not-clear:#a9b0b7;--strip-left-out:#59616a;--strip-no-arc:#3a4148;--on-strip:#14181c;--on-pale:#e9e7e1;
 --good:#6fcf9a;--bad:#ff9488;--doubt:#e6b45c;--volt:#6cb4ea;--amp:#ee86bb;--sound:#b9c6cf`;
 
 /** Custom properties: `light` alone for single figures, which stand on white paper. */

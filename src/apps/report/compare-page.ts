@@ -57,7 +57,7 @@ function times(pair: [Shown, Shown], words: Words): string {
   const pictures = pair.map((one, k) => {
     const { spectrogram } = one.evidence;
     return timeFigure(timeRun(one), {
-      width: 490,
+      width: 360,
       window: { fromS: 0, toS: durationS },
       limits,
       id: `time-${k}`,

@@ -2,6 +2,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { utf8ToBytes } from '@noble/hashes/utils.js';
 import { toBase64 } from './base64.js';
 import { patternDefinitions } from './charts/mode-marks.js';
+import { stripPatterns } from './charts/strip-chart.js';
 import { escapeHtml } from './escape.js';
 import { PAGE_STYLE } from './page-style.js';
 
@@ -39,7 +40,7 @@ export function htmlDocument(
 <style>${style}</style>
 </head>
 <body>
-<svg class="hidden-defs" aria-hidden="true" focusable="false">${patternDefinitions()}</svg>
+<svg class="hidden-defs" aria-hidden="true" focusable="false">${patternDefinitions()}${stripPatterns()}</svg>
 ${body}
 ${script === '' ? '' : `<script>${script}</script>`}
 </body>

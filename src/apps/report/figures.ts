@@ -1,6 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES, type Mode, unitOf } from '../../core/index.js';
-import type { FigureName, Words } from '../view/index.js';
+import { unitOf } from '../../core/index.js';
+import { type FigureName, likeliest, type Words } from '../view/index.js';
 import { intervalsChart } from './charts/intervals-chart.js';
 import { placeChart } from './charts/place-chart.js';
 import { planeChart } from './charts/plane-chart.js';
@@ -105,14 +105,6 @@ export function drawFigure(
   words: Words,
 ): string | null {
   return FIGURES.find((one) => one.name === name)?.draw(run, id, words) ?? null;
-}
-
-/** The mode that the reasons are held against: the answer, or the likeliest one. */
-export function likeliest(result: Result): Mode | null {
-  if (result.mode !== null && result.mode !== 'mixed') return result.mode;
-  const { probabilities } = result;
-  if (!probabilities) return null;
-  return MODES.toSorted((a, b) => (probabilities[b] ?? 0) - (probabilities[a] ?? 0))[0]!;
 }
 
 /** The run's own event rate, by whichever name it goes. */

@@ -1,30 +1,24 @@
 import type { Result } from '../../analysis/result/index.js';
-import { ENGLISH, viewResult, viewVerdict, type Words } from '../view/index.js';
-import { smallMultiple } from './charts/small-multiple.js';
-import { rateLimit } from './charts/time-rows.js';
+import { ENGLISH, viewAnswer, viewResult, type Words } from '../view/index.js';
+import { stripChart } from './charts/strip-chart.js';
 import { htmlDocument } from './document.js';
 import { escapeHtml } from './escape.js';
-import type { RunView, TimeRun } from './run-view.js';
+import type { RunView } from './run-view.js';
 import { cautionBox } from './sections/questions.js';
 
-/** A run in an index: its small picture, already drawn, and where its own page lies. */
+/** A run in an index, and where its own page lies. */
 export interface IndexEntry {
   result: Result;
-  /** Kept as evidence only until the shared axes are known. */
-  glance: TimeRun | null;
   href: string;
 }
 
 /** The entry of a run, with all that the index needs and no more. */
-export function indexEntry({ result, evidence }: RunView, href: string): IndexEntry {
-  if (!evidence) return { result, glance: null, href };
-  const { arcStretches, segments } = result;
-  const small = { ...evidence, traces: [], closeUps: [], marks: [], playback: null };
-  return { result, glance: { arcStretches, segments, evidence: small }, href };
+export function indexEntry({ result }: RunView, href: string): IndexEntry {
+  return { result, href };
 }
 
 /**
- * One page for several runs: a table of answers and a small picture of each on shared axes.
+ * One page for several runs: a table of answers and the strip of each, all to one scale of time.
  * @param comparison the section with two runs side by side, or nothing
  */
 export function indexPage(
@@ -33,18 +27,14 @@ export function indexPage(
   words: Words = ENGLISH,
 ): string {
   const { index } = words.report;
-  const shown = entries.flatMap(({ glance }) => glance ?? []);
-  const shared = {
-    durationS: Math.max(1e-3, ...shown.map((one) => one.evidence.durationS)),
-    rateHz: Math.max(1, ...shown.map(rateLimit)),
-  };
+  const longestS = Math.max(1e-3, ...entries.map(({ result }) => result.source.durationS ?? 0));
   const title = index.title(entries.length);
   const body = `<a class="skip" href="#main">${index.skip}</a>
 <header class="top"><h1>${title}</h1><p>${tally(entries, words)}</p></header>
 <main id="main">
 <section id="answers"><h2>${index.heading}</h2><div class="card scroll" tabindex="0" role="group" aria-label="${index.table}">${table(entries, words)}</div></section>
 ${comparison}
-<section id="glance" class="long"><h2>${index.glance}</h2><ul class="multiples">${entries.map((one, k) => card(one, k, shared, words)).join('\n')}</ul></section>
+<section id="glance" class="long"><h2>${index.glance}</h2><ul class="multiples">${entries.map((one) => card(one, longestS, words)).join('\n')}</ul></section>
 ${cautions(entries, words)}
 </main>
 <footer class="foot"><p>${index.foot}</p></footer>`;
@@ -59,35 +49,36 @@ function tally(entries: readonly IndexEntry[], { report }: Words): string {
 
 function table(entries: readonly IndexEntry[], words: Words): string {
   const { index } = words.report;
-  const { percent, time } = words.numbers;
+  const { time } = words.numbers;
   const rows = entries.map(({ result, href }) => {
-    const { confidence, crossCheck, quality, source } = result;
-    const { letter, headline } = viewVerdict(result, words);
-    const cells = [
-      `<td>${letter} ${escapeHtml(headline)}</td>`,
-      `<td class="n">${confidence === null ? '–' : percent(confidence)}</td>`,
-      `<td>${crossCheck ? index.answers[crossCheck.settings.answer] : index.notStated}</td>`,
-      `<td class="n">${quality.length}</td>`,
-      `<td class="n">${source.durationS === null ? '–' : time(source.durationS)}</td>`,
+    const { crossCheck, quality, source } = result;
+    const { title, wanted } = viewAnswer(result, words);
+    const came = wanted ? ` (${words.answer.wanted} ${wanted.name} ${wanted.sign})` : '';
+    const values: [text: string, number: boolean][] = [
+      [title + came, false],
+      [crossCheck ? index.answers[crossCheck.settings.answer] : index.notStated, false],
+      [String(quality.length), true],
+      [source.durationS === null ? '–' : time(source.durationS), true],
     ];
+    const cells = values.map(
+      ([text, number], k) =>
+        `<td${number ? ' class="n"' : ''} data-head="${index.heads[k + 1]}">${escapeHtml(text)}</td>`,
+    );
     return `<tr><th scope="row"><a href="${escapeHtml(href)}">${escapeHtml(source.path)}</a></th>${cells.join('')}</tr>`;
   });
   const heads = index.heads.map(
-    (one, k) => `<th${[2, 4, 5].includes(k) ? ' class="n"' : ''} scope="col">${one}</th>`,
+    (one, k) => `<th${[3, 4].includes(k) ? ' class="n"' : ''} scope="col">${one}</th>`,
   );
-  return `<table><thead><tr>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`;
+  return `<table class="cards"><thead><tr>${heads.join('')}</tr></thead><tbody>${rows.join('')}</tbody></table>`;
 }
 
-function card(
-  { result, glance, href }: IndexEntry,
-  k: number,
-  shared: { durationS: number; rateHz: number },
-  words: Words,
-): string {
-  const { letter, headline } = viewVerdict(result, words);
+function card({ result, href }: IndexEntry, longestS: number, words: Words): string {
+  const { title, strip } = viewAnswer(result, words);
   const name = escapeHtml(result.source.path);
-  const svg = glance ? smallMultiple(glance, shared, { id: `glance-${k}`, run: k + 1 }, words) : '';
-  return `<li class="card"><h3><a href="${escapeHtml(href)}">${name}</a></h3><p>${letter} ${escapeHtml(headline)}</p>${svg}</li>`;
+  const svg = strip
+    ? stripChart({ ...strip, durationS: longestS, end: words.numbers.time(longestS) }, words)
+    : '';
+  return `<li class="card"><h3><a href="${escapeHtml(href)}">${name}</a></h3><p>${escapeHtml(title)}</p>${svg}</li>`;
 }
 
 function cautions(entries: readonly IndexEntry[], words: Words): string {

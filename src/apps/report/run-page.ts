@@ -1,12 +1,13 @@
-import { ENGLISH, viewResult, type Words } from '../view/index.js';
+import { ENGLISH, viewAnswer, viewResult, type Words } from '../view/index.js';
 import { htmlDocument } from './document.js';
 import { escapeHtml, scriptJson } from './escape.js';
 import { pack } from './pack.js';
 import type { RunView } from './run-view.js';
+import { answerCards } from './sections/answer-cards.js';
 import { conditionSection } from './sections/condition.js';
 import { placeSection, reasonSection } from './sections/place-and-reasons.js';
 import { provenanceSection } from './sections/provenance.js';
-import { actionSection, questionCards } from './sections/questions.js';
+import { actionSection } from './sections/questions.js';
 import { shapeSection } from './sections/shape.js';
 import { timeSection } from './sections/time.js';
 import { sourceHeader, verdictSection } from './sections/verdict.js';
@@ -23,10 +24,11 @@ export function runPage(run: RunView, script: string, up?: string, words: Words 
   const { result } = run;
   const { report } = words;
   const view = viewResult(result, words);
+  const answer = viewAnswer(result, words);
   const sections = [
-    verdictSection(view, words),
-    questionCards(view, words),
-    actionSection(view, words),
+    verdictSection(view, answer, words),
+    answerCards(run, view, answer, words),
+    actionSection(view, words, answer),
     conditionSection(view, words),
     timeSection(run, words),
     shapeSection(run, words),
@@ -46,7 +48,7 @@ ${sections.replace('</section>', `</section>\n<nav aria-label="${report.onThisPa
 <footer class="foot"><p>${escapeHtml(report.madeBy(`${result.tool.name} ${result.tool.version}`))}</p></footer>
 ${timeData(run)}`;
   const live = run.evidence !== null && run.evidence.durationS > 0;
-  const title = `${view.verdict.headline}: ${result.source.path}`;
+  const title = `${answer.title}: ${result.source.path}`;
   return htmlDocument(title, body, live ? script : '', words.lang);
 }
 

@@ -18,6 +18,11 @@ export function stdoutIsOpen(): boolean {
   return !stdoutClosed && !process.stdout.destroyed;
 }
 
+/** A document for stdout: indented where a person reads it in a terminal, else on one line, for programs. */
+export function jsonForStdout(document: unknown): string {
+  return `${JSON.stringify(document, null, process.stdout.isTTY ? 2 : undefined)}\n`;
+}
+
 /** Data to stdout, waiting while the reader is slow. Does nothing once the reader has gone. */
 export async function writeOut(text: string | Uint8Array): Promise<void> {
   if (!stdoutIsOpen()) return;

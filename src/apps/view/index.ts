@@ -1,6 +1,8 @@
+export { type AnswerView, likeliest, viewAnswer, wantedOf } from './answer.js';
 export { type ChangeView, type ComparisonView, viewComparison } from './comparison-view.js';
 export { CONFIDENCE_BOUNDS } from './confidence.js';
 export { CSV_COLUMNS, type CsvFlavour, csvCell, csvHeader, csvRow } from './csv.js';
+export { eitherOf, type GlanceView, viewGlance, type WantedAnswer } from './glance.js';
 export { jsonText } from './json.js';
 export { type Look, NO_PAINT, type Paint, wrap } from './layout.js';
 export { plain } from './plain.js';
@@ -21,6 +23,7 @@ export {
   viewVerdict,
 } from './result-view.js';
 export { cautionLines } from './sections.js';
+export { type StripKind, type StripPart, type StripView, viewStrip } from './strip.js';
 export { type StepView, sayStepPlace, viewSteps } from './sweep-view.js';
 export { type Coded, tell, tellAll } from './tell.js';
 export { type TerminalOptions, terminalText } from './terminal.js';
@@ -28,6 +31,7 @@ export type { EventRates } from './timeline-bar.js';
 export { visible, visibleWithin } from './visible.js';
 export { ENGLISH_TIME } from './words/english.js';
 export { GERMAN_TIME } from './words/german.js';
+export type { GlanceKind } from './words/glance-words.js';
 export {
   ENGLISH,
   firstKnown,

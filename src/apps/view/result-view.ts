@@ -169,6 +169,8 @@ function factsOf({ source }: Result, { result, numbers }: Words): string[] {
 
 export function viewVerdict(result: Result, words: Words): VerdictView {
   const { status, confidence } = result;
+  // Where nothing was recorded at all, that is why.
+  const silent = status === 'no-arc' && result.quality.find(({ code }) => code === 'silent');
   const mode = result.mode === 'mixed' ? null : result.mode;
   return {
     status,
@@ -182,7 +184,9 @@ export function viewVerdict(result: Result, words: Words): VerdictView {
     // The message of an error says what was expected and what to do, too.
     why: result.error
       ? { text: result.error.message, lang: 'en' }
-      : tell(result.statusReason, result.statusReasonMessage, words),
+      : silent
+        ? tell(silent.message, silent, words)
+        : tell(result.statusReason, result.statusReasonMessage, words),
     where: sayWhere(result, words),
     rates: sayRates(result, words),
     leaning: status === 'unsure' ? sayLeaning(result, words) : null,
@@ -211,7 +215,10 @@ function sayWhere(result: Result, words: Words): string {
   if (!first || !last) return '';
   const arcS = result.arcStretches.reduce((total, one) => total + one.endS - one.startS, 0);
   return words.result.where({
-    shares: result.shareOfArcTime ? sayShares(result.shareOfArcTime, words) : '',
+    // All of it in one mode is said by the headline.
+    shares: Object.values(result.shareOfArcTime ?? {}).some((one) => one === 1)
+      ? ''
+      : sayShares(result.shareOfArcTime ?? {}, words),
     length: numbers.time(arcS),
     count: result.arcStretches.length,
     from: first.openStart ? null : numbers.time(first.startS),
@@ -220,7 +227,7 @@ function sayWhere(result: Result, words: Words): string {
 }
 
 /** Shares of the judged arc time in words: `short-circuit 62 %, globular 38 %`, largest first. */
-function sayShares(shares: NonNullable<Result['shareOfArcTime']>, words: Words): string {
+function sayShares(shares: Record<string, number>, words: Words): string {
   const nameOf = (name: string): string => {
     const mode = MODES.find((one) => one === name);
     return mode ? words.mode(mode) : words.notClear;

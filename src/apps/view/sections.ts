@@ -1,23 +1,16 @@
 import type { Result } from '../../analysis/result/index.js';
+import type { AnswerView } from './answer.js';
 import { type Look, wrap } from './layout.js';
 import { plain } from './plain.js';
 import type { CheckView, ResultView } from './result-view.js';
 import type { LocalizedText, ResultWords, TerminalWords, Words } from './words/words.js';
 
-/** What spoke for which mode, the `most` strongest first. */
-export function reasonLines(
-  { reasons }: ResultView,
-  words: TerminalWords,
-  look: Look,
-  most: number,
-): string[] {
+/** What spoke for which mode, strongest first. */
+export function reasonLines({ reasons }: ResultView, words: TerminalWords, look: Look): string[] {
   if (reasons.length === 0) return [];
-  const shown = reasons.slice(0, most);
-  const lines = shown.flatMap(({ mode, side, text }) =>
+  const lines = reasons.flatMap(({ mode, side, text }) =>
     wrap(`${mode === null ? '' : `${side}: `}${plain(text.text)}`, look.width, 2, 2),
   );
-  const left = reasons.length - shown.length;
-  if (left > 0) lines.push(look.paint.dim(`  ${words.more(left)}`));
   return [look.paint.bold(words.why), ...lines];
 }
 
@@ -72,28 +65,36 @@ export function noteLines({ notes }: ResultView, words: TerminalWords, look: Loo
   ];
 }
 
-/** The stated set-up against the verdict, and what to check next, the `most` likely first. */
+/**
+ * The stated set-up against the verdict, and what to check next, the `most` likely first.
+ * What stands below the answer already is not said again.
+ */
 export function crossCheckLines(
   view: ResultView,
   words: TerminalWords,
   look: Look,
   most: number,
+  { todo, rest }: Pick<AnswerView, 'todo' | 'rest'>,
 ): string[] {
-  const { settings, wanted, qualification, remarks, change, next } = view;
+  const { settings, qualification, remarks, next } = view;
   if (!settings) return [];
   const lines = [
     look.paint.bold(words.against),
     ...judged(words.settings, settings, look),
-    ...(wanted ? judged(words.wanted, wanted, look) : []),
     ...[...qualification, ...remarks].flatMap(({ text }) => wrap(plain(text), look.width, 4)),
   ];
-  if (change.length > 0) lines.push('', look.paint.bold(words.whatToChange));
-  for (const { text } of change) lines.push(...wrap(plain(text), look.width, 2, 2));
+  if (rest.length > 0) lines.push('', look.paint.bold(words.whatToChange));
+  for (const { text } of rest) lines.push(...wrap(plain(text), look.width, 2, 2));
   if (next.length === 0) return lines;
   lines.push('', look.paint.bold(words.checkNext));
   for (const [index, { check, because }] of next.slice(0, most).entries()) {
+    const why = plain(because.text);
+    if (check.text === todo?.text.text) {
+      lines.push(...wrap(`${index + 1}. ${why}`, look.width, 2, 3));
+      continue;
+    }
     lines.push(...wrap(`${index + 1}. ${plain(check.text)}`, look.width, 2, 3));
-    lines.push(...wrap(plain(because.text), look.width, 5).map((line) => look.paint.dim(line)));
+    lines.push(...wrap(why, look.width, 5).map((line) => look.paint.dim(line)));
   }
   return lines;
 }

@@ -1,4 +1,6 @@
 import type { Result } from '../../analysis/result/index.js';
+import { viewAnswer } from './answer.js';
+import { plainReasonLines, trustLines, wantedLines } from './answer-lines.js';
 import { headline, sourceLine } from './headline.js';
 import { type Look, wrap } from './layout.js';
 import { viewResult } from './result-view.js';
@@ -18,7 +20,7 @@ import { ENGLISH, type Words } from './words/index.js';
 /** How much is said: `explain` adds every reason, the settings in force and the steps taken. */
 export interface TerminalOptions extends Look {
   explain?: boolean;
-  /** For one of several inputs: the two strongest reasons, and counts where lists would stand. */
+  /** For one of several inputs: the answer, and counts where lists would stand. */
   brief?: boolean;
   /** False where the same cautions follow once for several inputs. */
   cautions?: boolean;
@@ -38,16 +40,31 @@ export function terminalText(given: Result, options: TerminalOptions): string {
   const { brief = false, explain = false, words = ENGLISH } = options;
   const { terminal } = words;
   const view = viewResult(result, words);
-  const most = explain ? view.reasons.length : brief ? 2 : 5;
+  const answer = viewAnswer(result, words);
   const blocks = [
-    [...sourceLine(view, options), '', ...headline(view, result, words, options)],
-    result.status === 'failed' ? [] : timelineBar(result, options, options.rates, words),
-    reasonLines(view, terminal, options, most),
+    [
+      ...sourceLine(view, options),
+      '',
+      ...headline(view, result, words, options),
+      ...wantedLines(answer, words, options),
+    ],
+    result.status === 'failed'
+      ? []
+      : [
+          ...timelineBar(result, options, options.rates, words),
+          ...wrap(answer.strip?.said ?? '', options.width, 2),
+        ],
+    brief ? [] : plainReasonLines(answer, options, explain ? null : words.answer.explain),
+    explain ? reasonLines(view, terminal, options) : [],
     conditionLines(view, words.result, options, explain),
     ...(brief
       ? [briefLine(result, words, options)]
-      : [qualityLines(view, terminal, options), noteLines(view, terminal, options)]),
-    crossCheckLines(view, terminal, options, brief ? 1 : 3),
+      : [
+          trustLines(answer, words, options),
+          explain ? qualityLines(view, terminal, options) : [],
+          noteLines(view, terminal, options),
+        ]),
+    crossCheckLines(view, terminal, options, brief ? 1 : 3, answer),
     explain ? explainLines(view, result, words, options) : [],
     options.cautions === false ? [] : cautionLines(view.cautions, terminal, options),
   ];

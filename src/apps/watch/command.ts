@@ -1,6 +1,6 @@
 import { ArcError, isArcError, MODES } from '../../core/index.js';
 import { message } from '../../messages/index.js';
-import { readLanguage } from '../terminal/flags/language-flag.js';
+import { readWords } from '../terminal/flags/language-flag.js';
 import { lookOf } from '../terminal/look.js';
 import { stdoutIsOpen, writeOut } from '../terminal/output.js';
 import { onStopSignal } from '../terminal/stop.js';
@@ -30,7 +30,7 @@ export async function watchCommand(
   given: string | undefined,
   raw: Readonly<Record<string, unknown>>,
 ): Promise<void> {
-  const words = readLanguage(raw);
+  const words = readWords(raw);
   if (raw['list'] === true) return list(words);
   if (given === undefined) throw noSource();
   const options = await readWatchOptions(raw);

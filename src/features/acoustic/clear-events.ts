@@ -6,7 +6,7 @@ const CLEAR_LINE = 20;
 const CLEAR_ONSETS = 2;
 
 /** Whether the event line of a window stands clear: a rate that is exact where events are even. */
-export function hasClearLine({ lineProminence }: SoundDetail): boolean {
+export function hasClearLine({ lineProminence }: Pick<SoundDetail, 'lineProminence'>): boolean {
   return lineProminence >= CLEAR_LINE;
 }
 

@@ -2,15 +2,21 @@ import type { CoachParams, ProcessOutcome } from '../rooms/coach.js';
 import type { Span } from '../terms.js';
 import type { CatalogueOf, Writer } from '../writer.js';
 
-const OUTCOMES: Readonly<Record<ProcessOutcome, string>> = {
+const MODE_OF = { dip: 'short-circuit', globular: 'globular', spray: 'spray' } as const;
+
+/** Outcomes that are no mode of their own. */
+const OUTCOMES: Readonly<Record<Exclude<ProcessOutcome, keyof typeof MODE_OF>, string>> = {
   stubbing: 'stubbing',
-  dip: 'short-circuit',
-  globular: 'globular',
   'spray-with-shorts': 'spray with shorts',
-  spray: 'spray',
   'long-arc': 'a long arc',
   'burn-back': 'burn-back',
 };
+
+/** An outcome by the reader's name of the mode, where it is one. */
+const named = (outcome: ProcessOutcome, write: Writer): string =>
+  outcome === 'dip' || outcome === 'globular' || outcome === 'spray'
+    ? write.mode(MODE_OF[outcome])
+    : OUTCOMES[outcome];
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -33,22 +39,30 @@ function feed(mPerMin: Span | null, currentA: Span, write: Writer): string {
 }
 
 export const COACH: CatalogueOf<CoachParams> = {
-  'most-likely': ({ outcome, inTen, next, dialV }, write) => {
-    const head = `Most likely ${OUTCOMES[outcome]} (${write.plain(inTen)} in 10)`;
+  'most-likely': ({ outcome, inTen, alike = null, next, dialV }, write) => {
+    const one = named(outcome, write);
+    const head =
+      alike === null
+        ? `Most likely ${one} (${write.plain(inTen)} in 10)`
+        : `Either ${one} or ${named(alike, write)}, one as likely as the other (${write.plain(inTen)} in 10 each)`;
     if (next === null) return `${head}.`;
-    const other = OUTCOMES[next.outcome];
+    const other = named(next.outcome, write);
     if (dialV !== null && dialV > next.atV) {
       const loss = `${write.short(dialV - next.atV, 1)} V between dial and feeder`;
       const when =
         next.side === 'below' ? `more than ${loss} are lost` : `less than ${loss} are lost`;
       return `${head}; ${other} if ${when}.`;
     }
-    return `${head}; ${other} ${next.side} ${write.fixed(next.atV, 1)} V at the feeder.`;
+    const at = `${next.side} ${write.fixed(next.atV, 1)} V at the feeder`;
+    return next.outcome === alike
+      ? `${head}: ${other} ${at}, ${one} ${next.side === 'below' ? 'above' : 'below'} it.`
+      : `${head}; ${other} ${at}.`;
   },
-  'outcome-chance': ({ outcome, chance, inTen, flipsAtV, likeliest }, write) => {
-    const name = capital(OUTCOMES[outcome]);
+  'outcome-chance': ({ outcome, chance, inTen, flipsAtV, likeliest, alike }, write) => {
+    const name = capital(named(outcome, write));
     const words = { permitted: 'expected', unlikely: 'unlikely', 'not-possible': 'not possible' };
     const share = chance === 'not-possible' ? '' : ` (${write.plain(inTen)} in 10)`;
+    if (alike) return `${name}: as likely as the other${share}.`;
     const flip =
       flipsAtV === null
         ? ''

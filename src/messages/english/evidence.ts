@@ -31,7 +31,7 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
       : 'The source’s programme could not be told from this recording.',
   'pulses-a-second': ({ rateHz }, write) => `Pulses at ${write.fixed(rateHz, 1)} a second.`,
   'slope-stated': ({ slopeVPer100A, usualVPer100A }, write) =>
-    `A slope of ${write.plain(slopeVPer100A)} V per 100 A is stated; up to ${write.plain(usualVPer100A)} is common practice for this process.`,
+    `A slope of ${write.short(slopeVPer100A, 1)} V per 100 A is stated; up to ${write.short(usualVPer100A, 1)} is common practice for this process.`,
   'slope-not-known': () => 'The slope of the source is not known.',
   'voltage-loss': ({ from, to, fromV, toV, lostV, usualV }, write) => {
     const usual = `${write.fixed(usualV.min, 1)}–${write.fixed(usualV.max, 1)} V are usual`;
@@ -51,9 +51,9 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
   'measured-above-set': () => 'The measured voltage stands above the set one.',
   'measured-fits-set': () => 'The measured voltage fits the set one.',
   'volts-above-limit': ({ volts, aboveV, limitV }, write) =>
-    `${write.fixed(volts, 1)} V is ${write.fixed(aboveV, 1)} V above ${write.plain(limitV)} V, where the mode ends.`,
+    `${write.fixed(volts, 1)} V is ${write.fixed(aboveV, 1)} V above ${write.short(limitV, 1)} V, where the mode ends.`,
   'volts-below-limit': ({ volts, belowV, limitV }, write) =>
-    `${write.fixed(volts, 1)} V is ${write.fixed(belowV, 1)} V below ${write.plain(limitV)} V, where the mode begins.`,
+    `${write.fixed(volts, 1)} V is ${write.fixed(belowV, 1)} V below ${write.short(limitV, 1)} V, where the mode begins.`,
   'voltage-surplus': ({ surplusV }, write) =>
     `The voltage is ${write.fixed(surplusV, 1)} V above what is usual at this current.`,
   'voltage-lacking': ({ lackingV }, write) =>

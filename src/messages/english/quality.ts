@@ -17,6 +17,8 @@ export const QUALITY: CatalogueOf<QualityParams> = {
       : `At ${write.plain(params.sampleRateHz)} Hz a short circuit of 1 ms has fewer than five samples; short and drop figures are rough below ${write.plain(params.enoughHz)} Hz.`,
   'short-recording': ({ durationS }, write) =>
     `${write.fixed(durationS, 2)} s is little to judge by; record 5 s of steady arc or more.`,
+  silent: () =>
+    'The recording is silent from end to end: the microphone was off, blocked or not allowed.',
   'voltage-missing-samples': ({ samples }, write) => missing(write.plain(samples), 'voltage'),
   'current-missing-samples': ({ samples }, write) => missing(write.plain(samples), 'current'),
   'voltage-clipped': () => clipped('voltage'),

@@ -46,7 +46,7 @@ export const REFUSALS: CatalogueOf<RefusalParams> = {
   'aluminium-in-active-gas': ({ gas }, write) =>
     `Aluminium wire with ${write.gas(gas)} cannot be welded: the active gas oxidises the pool.`,
   'volts-rise': ({ place, placeV, next, nextV }, write) =>
-    `The ${next} is said to stand at ${write.plain(nextV)} V and the ${place} before it at ${write.plain(placeV)} V.`,
+    `The ${next} is said to stand at ${write.short(nextV, 1)} V and the ${place} before it at ${write.short(placeV, 1)} V.`,
   'pulses-of-steady-source': () => 'Pulsed spray is wanted, but the source is said to run steady.',
   'choice-not-known': ({ choice, stated }) => `${what(choice, stated)} is not known.`,
   'mode-not-given': ({ stated }) => `${what('wanted mode', stated)} is not one this tool names.`,

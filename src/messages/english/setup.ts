@@ -11,7 +11,7 @@ export const SETUP: CatalogueOf<SetupParams> = {
       ? `Stainless wire in ${write.gas(gas)}: much CO2 carries carbon into the weld; usual gases hold a few per cent. Follow the qualified procedure.`
       : `Carbon-steel wire in ${write.gas(gas)}: the arc usually wanders without some CO2 or oxygen.`,
   'voltage-set': ({ setV, feederV }, write) =>
-    `${write.plain(setV)} V set, taken as ${write.span(feederV)} V at the feeder`,
+    `${write.short(setV, 1)} V set, taken as ${write.span(feederV)} V at the feeder`,
   'voltage-measured': ({ volts, place, by }, write) => {
     const who = by === 'trace' ? 'mean of the trace' : 'measured';
     const where = place === 'trace' ? 'at a place not stated' : `at the ${place}`;

@@ -40,7 +40,7 @@ export const TERM_SETS: Readonly<Record<'aws' | 'iso', Readonly<Record<Mode, str
   aws: {
     'short-circuit': 'short-circuiting (GMAW-S)',
     globular: 'globular (GMAW-G)',
-    spray: 'spray (GMAW)',
+    spray: 'spray',
     'pulsed-spray': 'pulsed spray (GMAW-P)',
   },
   iso: {

@@ -2,15 +2,21 @@ import type { CoachParams, ProcessOutcome } from '../rooms/coach.js';
 import type { Span } from '../terms.js';
 import type { CatalogueOf, Writer } from '../writer.js';
 
-const OUTCOMES: Readonly<Record<ProcessOutcome, string>> = {
+const MODE_OF = { dip: 'short-circuit', globular: 'globular', spray: 'spray' } as const;
+
+/** Outcomes that are no mode of their own. */
+const OUTCOMES: Readonly<Record<Exclude<ProcessOutcome, keyof typeof MODE_OF>, string>> = {
   stubbing: 'stoßender Draht',
-  dip: 'Kurzlichtbogen',
-  globular: 'Übergangslichtbogen',
   'spray-with-shorts': 'Sprühen mit Kurzschlüssen',
-  spray: 'Sprühlichtbogen',
   'long-arc': 'langer Lichtbogen',
   'burn-back': 'zurückbrennender Draht',
 };
+
+/** An outcome by the reader's name of the mode, where it is one. */
+const named = (outcome: ProcessOutcome, write: Writer): string =>
+  outcome === 'dip' || outcome === 'globular' || outcome === 'spray'
+    ? write.mode(MODE_OF[outcome])
+    : OUTCOMES[outcome];
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -33,28 +39,36 @@ function feed(mPerMin: Span | null, currentA: Span, write: Writer): string {
 
 /** What is to be expected of a set-up, and what to change. */
 export const COACH: CatalogueOf<CoachParams> = {
-  'most-likely': ({ outcome, inTen, next, dialV }, write) => {
-    const head = `Am ehesten ${OUTCOMES[outcome]} (${write.plain(inTen)} von 10)`;
+  'most-likely': ({ outcome, inTen, alike = null, next, dialV }, write) => {
+    const one = named(outcome, write);
+    const head =
+      alike === null
+        ? `Am ehesten ${one} (${write.plain(inTen)} von 10)`
+        : `Entweder ${one} oder ${named(alike, write)}, beides gleich wahrscheinlich (je ${write.plain(inTen)} von 10)`;
     if (next === null) return `${head}.`;
-    const other = OUTCOMES[next.outcome];
+    const other = named(next.outcome, write);
     if (dialV !== null && dialV > next.atV) {
       const loss = `${write.short(dialV - next.atV, 1)} V`;
       const more = next.side === 'below' ? 'mehr' : 'weniger';
       return `${head}; ${other}, wenn zwischen Drehknopf und Drahtvorschubgerät ${more} als ${loss} verloren gehen.`;
     }
     const side = next.side === 'below' ? 'unter' : 'über';
-    return `${head}; ${other} ${side} ${write.fixed(next.atV, 1)} V am Drahtvorschubgerät.`;
+    const at = `${side} ${write.fixed(next.atV, 1)} V am Drahtvorschubgerät`;
+    return next.outcome === alike
+      ? `${head}: ${at} ${other}, sonst ${one}.`
+      : `${head}; ${other} ${at}.`;
   },
-  'outcome-chance': ({ outcome, chance, inTen, flipsAtV, likeliest }, write) => {
+  'outcome-chance': ({ outcome, chance, inTen, flipsAtV, likeliest, alike }, write) => {
     const words = {
       permitted: 'zu erwarten',
       unlikely: 'unwahrscheinlich',
       'not-possible': 'hier nicht möglich',
     };
     const share = chance === 'not-possible' ? '' : ` (${write.plain(inTen)} von 10)`;
+    if (alike) return `${capital(named(outcome, write))}: gleich wahrscheinlich${share}.`;
     const at = flipsAtV === null ? '' : `${write.fixed(flipsAtV, 1)} V`;
     const flip = at === '' ? '' : likeliest ? `, bis ${at}` : `; ab ${at} am wahrscheinlichsten`;
-    return `${capital(OUTCOMES[outcome])}: ${words[chance]}${share}${flip}.`;
+    return `${capital(named(outcome, write))}: ${words[chance]}${share}${flip}.`;
   },
   'expected-losses': ({ lossV }, write) =>
     `Zwischen Drehknopf und Drahtvorschubgerät sind bei diesem Strom ${write.span(lossV)} V zu erwarten.`,

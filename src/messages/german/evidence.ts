@@ -39,7 +39,7 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
       : 'Das Programm der Stromquelle war aus dieser Aufnahme nicht zu erkennen.',
   'pulses-a-second': ({ rateHz }, write) => `Impulse: ${write.fixed(rateHz, 1)} je Sekunde.`,
   'slope-stated': ({ slopeVPer100A, usualVPer100A }, write) =>
-    `Angegeben ist eine Neigung der Kennlinie von ${write.plain(slopeVPer100A)} V je 100 A; bis ${write.plain(usualVPer100A)} V sind für dieses Verfahren übliche Praxis.`,
+    `Angegeben ist eine Neigung der Kennlinie von ${write.short(slopeVPer100A, 1)} V je 100 A; bis ${write.short(usualVPer100A, 1)} V sind für dieses Verfahren übliche Praxis.`,
   'slope-not-known': () => 'Die Neigung der Kennlinie der Stromquelle ist nicht bekannt.',
   'voltage-loss': ({ from, to, fromV, toV, lostV, usualV }, write) => {
     const usual = `üblich sind ${write.fixed(usualV.min, 1)}–${write.fixed(usualV.max, 1)} V`;
@@ -60,9 +60,9 @@ export const EVIDENCE: CatalogueOf<EvidenceParams> = {
   'measured-above-set': () => 'Die gemessene Spannung liegt über der eingestellten.',
   'measured-fits-set': () => 'Die gemessene Spannung passt zur eingestellten.',
   'volts-above-limit': ({ volts, aboveV, limitV }, write) =>
-    `${write.fixed(volts, 1)} V liegen ${write.fixed(aboveV, 1)} V über ${write.plain(limitV)} V, wo die Lichtbogenart endet.`,
+    `${write.fixed(volts, 1)} V liegen ${write.fixed(aboveV, 1)} V über ${write.short(limitV, 1)} V, wo die Lichtbogenart endet.`,
   'volts-below-limit': ({ volts, belowV, limitV }, write) =>
-    `${write.fixed(volts, 1)} V liegen ${write.fixed(belowV, 1)} V unter ${write.plain(limitV)} V, wo die Lichtbogenart beginnt.`,
+    `${write.fixed(volts, 1)} V liegen ${write.fixed(belowV, 1)} V unter ${write.short(limitV, 1)} V, wo die Lichtbogenart beginnt.`,
   'voltage-surplus': ({ surplusV }, write) =>
     `Die Spannung liegt ${write.fixed(surplusV, 1)} V über dem, was bei diesem Strom üblich ist.`,
   'voltage-not-low': () => 'Die Spannung ist für den Strom nicht niedrig.',

@@ -17,6 +17,8 @@ export const QUALITY: CatalogueOf<QualityParams> = {
       : `Bei ${write.plain(params.sampleRateHz)} Hz hat ein Kurzschluss von 1 ms weniger als fünf Werte; Zahlen zu Kurzschlüssen und Tropfen sind unter ${write.plain(params.enoughHz)} Hz grob.`,
   'short-recording': ({ durationS }, write) =>
     `${write.fixed(durationS, 2)} s sind wenig für ein Urteil; 5 s ruhigen Lichtbogen oder mehr aufnehmen.`,
+  silent: () =>
+    'Die Aufnahme ist von Anfang bis Ende still: Mikrofon aus, verdeckt oder nicht freigegeben.',
   'voltage-missing-samples': ({ samples }, write) => missing(write.plain(samples), 'der Spannung'),
   'current-missing-samples': ({ samples }, write) => missing(write.plain(samples), 'des Stroms'),
   'voltage-clipped': () => clipped('Die Spannung'),

@@ -82,7 +82,7 @@ export const REFUSALS: CatalogueOf<RefusalParams> = {
   'aluminium-in-active-gas': ({ gas }, write) =>
     `Aluminiumdraht lässt sich mit ${write.gas(gas)} nicht schweißen: Das aktive Gas oxidiert das Schmelzbad.`,
   'volts-rise': ({ place, placeV, next, nextV }, write) =>
-    `Angegeben sind ${write.plain(nextV)} V ${PLACES[next]} und davor ${write.plain(placeV)} V ${PLACES[place]}.`,
+    `Angegeben sind ${write.short(nextV, 1)} V ${PLACES[next]} und davor ${write.short(placeV, 1)} V ${PLACES[place]}.`,
   'pulses-of-steady-source': () =>
     'Gewünscht ist der Impulslichtbogen, aber die Stromquelle ist als ungepulst angegeben.',
   'choice-not-known': ({ choice, stated }) => `${CHOICES[choice]} „${stated}“ ist nicht bekannt.`,

@@ -13,7 +13,7 @@ export const SETUP: CatalogueOf<SetupParams> = {
       ? `Nichtrostender Draht in ${write.gas(gas)}: Viel CO2 kohlt das Schweißgut auf; üblich sind Gase mit wenigen Prozent. Nach ${PROCEDURE.dative} arbeiten.`
       : `Unlegierter Draht in ${write.gas(gas)}: Ohne etwas CO2 oder Sauerstoff wandert der Lichtbogen meist.`,
   'voltage-set': ({ setV, feederV }, write) =>
-    `${write.plain(setV)} V eingestellt, genommen als ${write.span(feederV)} V ${AT_FEEDER}`,
+    `${write.short(setV, 1)} V eingestellt, genommen als ${write.span(feederV)} V ${AT_FEEDER}`,
   'voltage-measured': ({ volts, place, by }, write) => {
     const who = by === 'trace' ? 'als Mittel der Messreihe' : 'gemessen';
     const where = place === 'trace' ? 'an einer nicht angegebenen Stelle' : PLACES[place];

@@ -17,6 +17,8 @@ export interface CoachParams {
   'most-likely': {
     outcome: ProcessOutcome;
     inTen: number;
+    /** Another that is as likely, to the tenth. */
+    alike?: ProcessOutcome | null;
     next: { outcome: ProcessOutcome; atV: number; side: 'below' | 'above' } | null;
     /** Set voltage where the point rests on a dial alone; then the flip is said as a loss. */
     dialV: number | null;
@@ -28,6 +30,8 @@ export interface CoachParams {
     inTen: number;
     flipsAtV: number | null;
     likeliest: boolean;
+    /** As likely as the likeliest, to the tenth: where it flips is said with that one. */
+    alike?: boolean;
   };
   'expected-losses': { lossV: Span; between: 'dial-and-feeder' };
   'move-volts': {

@@ -7,6 +7,8 @@ export interface QualityParams {
     | { of: 'sound'; sampleRateHz: number }
     | { of: 'trace'; sampleRateHz: number; enoughHz: number };
   'short-recording': { durationS: number };
+  /** Nothing above the last steps of the converter. */
+  silent: Nothing;
   'voltage-missing-samples': { samples: number };
   'current-missing-samples': { samples: number };
   'voltage-clipped': Nothing;

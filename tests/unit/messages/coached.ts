@@ -7,6 +7,16 @@ const M21 = { symbol: 'M21', composition: { ar: 75, he: 0, co2: 25, o2: 0, h2: 0
 /** What is to be expected of a set-up, what to change and how to look: texts written by hand, with numbers that show the rounding. */
 export const COACHED = {
   'most-likely': [
+    [
+      {
+        outcome: 'spray',
+        inTen: 3,
+        alike: 'spray-with-shorts',
+        next: { outcome: 'spray-with-shorts', atV: 24.5, side: 'below' },
+        dialV: null,
+      },
+      'Either spray or spray with shorts, one as likely as the other (3 in 10 each): spray with shorts below 24.5 V at the feeder, spray above it.',
+    ],
     [{ outcome: 'spray', inTen: 8, next: null, dialV: null }, 'Most likely spray (8 in 10).'],
     [
       {
@@ -46,6 +56,17 @@ export const COACHED = {
     ],
   ],
   'outcome-chance': [
+    [
+      {
+        outcome: 'spray',
+        chance: 'permitted',
+        inTen: 3,
+        flipsAtV: 24.5,
+        likeliest: false,
+        alike: true,
+      },
+      'Spray: as likely as the other (3 in 10).',
+    ],
     [
       { outcome: 'dip', chance: 'permitted', inTen: 6, flipsAtV: 21.5, likeliest: true },
       'Short-circuit: expected (6 in 10), as far as 21.5 V.',

@@ -604,6 +604,12 @@ export const SPOKEN = {
   'short-recording': [
     [{ durationS: 1 }, '1.00 s is little to judge by; record 5 s of steady arc or more.'],
   ],
+  silent: [
+    [
+      {},
+      'The recording is silent from end to end: the microphone was off, blocked or not allowed.',
+    ],
+  ],
   'doubt-about-recording': [
     [
       {
@@ -926,7 +932,7 @@ export const SPOKEN = {
   'plate-thick-for-short-circuit': [
     [
       {},
-      'Above about 6.4 mm plate short-circuit transfer is taught to risk lack of fusion (common practice, no source; a guide, not a limit).',
+      'Above about 6.4 mm (1/4 in) plate short-circuit transfer is taught to risk lack of fusion (common practice, no source; a guide, not a limit).',
     ],
   ],
   'step-align': [

@@ -46,7 +46,10 @@ export async function classifyCommand(
   const progress = createProgress(inputs.length);
   const plain = withRates(engine ?? (await engineOf(options)));
   const { ratesOf } = plain;
-  const writer = createWriter(formatOf(options), sink, { look, several, explain, words, ratesOf });
+  // Programs read one document a line, however many there are; a person reads one in a terminal.
+  const indented = out === undefined && process.stdout.isTTY && !several;
+  const how = { look, several, indented, explain, words, ratesOf };
+  const writer = createWriter(formatOf(options), sink, how);
   const page = await reportBeside(plain, options, rules, { several, words });
   const common = { engine: page?.engine ?? plain, setup, settings, reading, progress };
   const job = beside ? { ...common, beside } : common;

@@ -27,16 +27,18 @@ export interface Writer {
 export interface TextOptions {
   look: Look;
   several: boolean;
+  /** JSON for a person; else one document a line. */
+  indented?: boolean;
   explain: boolean;
   words: Words;
   ratesOf?: (result: Result) => EventRates | undefined;
 }
 
-/** `several` shortens the text of each run, says the cautions once, and puts one JSON document on a line. */
+/** `several` shortens the text of each run and says the cautions once. */
 export function createWriter(format: OutputFormat, sink: Sink, options: TextOptions): Writer {
   const nothing = async (): Promise<void> => {};
   if (format === 'json') {
-    const layout = options.several ? 'line' : 'indented';
+    const layout = options.indented ? 'indented' : 'line';
     return { begin: nothing, result: (one) => sink.write(jsonText(one, layout)), end: nothing };
   }
   if (format === 'text') return textWriter(sink, options);

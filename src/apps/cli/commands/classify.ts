@@ -35,10 +35,10 @@ export function registerClassify(program: Command): void {
     .addHelpText('after', EXIT_STATUS)
     .optionsGroup('Output:')
     .addOption(
-      new Option('--json', 'the result document; one a line for several inputs').conflicts([
-        'csv',
-        'csvFor',
-      ]),
+      new Option(
+        '--json',
+        'the result document, one a line (indented for one input in a terminal)',
+      ).conflicts(['csv', 'csvFor']),
     )
     .addOption(new Option('--csv', 'a table, one row a run (RFC 4180)').implies({ csvFor: 'any' }))
     .addOption(

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
+import { addWordFlags } from '../../terminal/flags/language-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
 
@@ -30,7 +30,7 @@ export function registerCompare(program: Command): void {
     .option('--page <file.html>', 'also a page: the table, and both runs side by side')
     .option('--overwrite', 'replace the page of that name')
     .option('--reference', 'the first is a reference that the second is to come near to');
-  addLanguageFlag(command);
+  addWordFlags(command);
   addReadingFlags(command);
   addSettingFlags(command);
   command.action(async (before: string, after: string, options: Record<string, unknown>) => {

@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { addReaderFlags, readWords } from '../../terminal/flags/language-flag.js';
 import { addSetupFlags, readRawSetup } from '../../terminal/flags/setup-flags.js';
-import { writeOut } from '../../terminal/output.js';
+import { jsonForStdout, writeOut } from '../../terminal/output.js';
 
 const EXAMPLES = `Examples
   Which modes do these settings permit?
@@ -43,7 +43,7 @@ export function registerExpect(program: Command): void {
     const machine = typeof file === 'string' ? await askMachine(file, setup) : null;
     if (options['json'] === true) {
       const measured = machine === null ? {} : { machine };
-      await writeOut(`${JSON.stringify({ setup, ...measured, ...expectation }, null, 2)}\n`);
+      await writeOut(jsonForStdout({ setup, ...measured, ...expectation }));
       return;
     }
     const { expectationText } = await import('../expect/text.js');

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
+import { addWordFlags } from '../../terminal/flags/language-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
 
 const EXAMPLES = `Examples
@@ -21,7 +21,7 @@ export function registerInspect(program: Command): void {
     .addHelpText('after', '\nExit status: 0 all can be read as given; 1 some cannot; 2 wrong use.')
     .optionsGroup('Output:')
     .option('--json', 'one JSON document a file, one a line');
-  addLanguageFlag(command);
+  addWordFlags(command);
   addReadingFlags(command);
   command.action(async (files: string[], options: Record<string, unknown>) => {
     const { inspectCommand } = await import('../inspect/command.js');

@@ -10,8 +10,10 @@ const EXAMPLES = `Examples
 `;
 
 const MORE = `
+For students and phones, put the page on a web host instead ("arc-transfer page"): no warning, works offline.
 By default only this machine reaches the page. With another address it is offered by HTTPS with a
-certificate that is made at the first start and kept in the user's configuration folder.
+certificate that is made at the first start and kept in the user's configuration folder; it holds for
+those addresses and can sign for no others.
 Recordings are judged and kept in the browser; this command receives none of them.
 Exit status: 0 stopped; 2 wrong use.`;
 

@@ -1,11 +1,11 @@
 import { compareResults } from '../../../analysis/compare/index.js';
 import { parseSetup } from '../../../setup/index.js';
-import { readLanguage } from '../../terminal/flags/language-flag.js';
+import { readWords } from '../../terminal/flags/language-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
 import type { Engine } from '../../terminal/judge/engine.js';
 import { lookOf } from '../../terminal/look.js';
-import { writeOut } from '../../terminal/output.js';
+import { jsonForStdout, writeOut } from '../../terminal/output.js';
 import { createProgress } from '../../terminal/progress.js';
 import { writeFileBy } from '../../terminal/sink.js';
 import { visible } from '../../view/index.js';
@@ -18,7 +18,7 @@ export async function compareCommand(
   options: Readonly<Record<string, unknown>>,
   engine?: Engine,
 ): Promise<void> {
-  const words = readLanguage(options);
+  const words = readWords(options);
   const job = {
     engine: engine ?? (await import('../../terminal/judge/shipped-engine.js')).SHIPPED_ENGINE,
     setup: parseSetup({}),
@@ -37,7 +37,7 @@ export async function compareCommand(
   const against = options['reference'] === true ? 'reference' : 'before';
   await writeOut(
     options['json'] === true
-      ? `${JSON.stringify(comparison, null, 2)}\n`
+      ? jsonForStdout(comparison)
       : comparisonText(comparison, lookOf(process.stdout), words, against),
   );
   const page = options['page'];

@@ -16,7 +16,7 @@ import { engineFor, modelFiles } from '../../terminal/flags/model-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { readSettings } from '../../terminal/flags/setting-flags.js';
 import { lookOf } from '../../terminal/look.js';
-import { writeOut } from '../../terminal/output.js';
+import { jsonForStdout, writeOut } from '../../terminal/output.js';
 import { fileSink, type Sink } from '../../terminal/sink.js';
 import { visible } from '../../view/index.js';
 import { evaluationPage } from './page.js';
@@ -99,8 +99,6 @@ async function write(
 ): Promise<void> {
   await page?.write(evaluationPage(evaluation, name));
   await writeOut(
-    json
-      ? `${JSON.stringify(evaluation, null, 2)}\n`
-      : evaluationText(evaluation, lookOf(process.stdout)),
+    json ? jsonForStdout(evaluation) : evaluationText(evaluation, lookOf(process.stdout)),
   );
 }

@@ -2,7 +2,7 @@ import { ffmpegDecoder } from '../../../files/ffmpeg-decoder.js';
 import { openFileSource } from '../../../files/file-source.js';
 import { inspectRecording } from '../../../recording/index.js';
 import { failInput } from '../../terminal/failure.js';
-import { readLanguage } from '../../terminal/flags/language-flag.js';
+import { readWords } from '../../terminal/flags/language-flag.js';
 import { readReading } from '../../terminal/flags/reading-flags.js';
 import { lookOf } from '../../terminal/look.js';
 import { writeOut } from '../../terminal/output.js';
@@ -18,7 +18,7 @@ export async function inspectCommand(
   paths: readonly string[],
   options: Readonly<Record<string, unknown>>,
 ): Promise<void> {
-  const words = readLanguage(options);
+  const words = readWords(options);
   const reading = readReading(options);
   const json = options['json'] === true;
   const look = lookOf(process.stdout);

@@ -1,5 +1,6 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { gzipSync } from 'node:zlib';
+import { namesThisMachine } from './host.js';
 import type { Site } from './site.js';
 
 /** Longest address that is looked at. */
@@ -39,6 +40,7 @@ export function siteAnswer(site: Site): (request: IncomingMessage, answer: Serve
   };
   return (request, response) => {
     const { method = '', url = '' } = request;
+    if (!namesThisMachine(request)) return refuse(request, response, 421);
     if (method !== 'GET' && method !== 'HEAD') return refuse(request, response, 405);
     if (hasBody(request)) return refuse(request, response, 413);
     if (url.length > LONGEST_URL) return refuse(request, response, 414);

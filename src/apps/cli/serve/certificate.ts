@@ -2,19 +2,20 @@ import { X509Certificate } from 'node:crypto';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
+import { type MadeCertificate, makeCertificate } from './make-certificate.js';
 
 /** A certificate with its key, as PEM texts. */
 export interface Certificate {
+  /** The certificate of the server, then its authority. */
   cert: string;
   key: string;
-  /** SHA-256 of the certificate, to be compared with what a browser shows. */
+  /** SHA-256 of the certificate of the server, to be compared with what a browser shows. */
   fingerprint: string;
-  /** Where the certificate lies, for installing it on a phone. */
+  /** The authority alone, for installing it on a phone. */
   file: string;
+  authority: string;
   made: boolean;
 }
-
-const DAYS = 365;
 
 /**
  * The certificate of this machine for the given addresses: the one of an earlier start while it still
@@ -24,15 +25,19 @@ export async function ownCertificate(
   addresses: readonly string[],
   folder = defaultFolder(),
 ): Promise<Certificate> {
-  const file = join(folder, 'serve-certificate.pem');
-  const keyFile = join(folder, 'serve-key.pem');
-  const kept = await read(file, keyFile);
-  if (kept && holds(kept.cert, addresses)) return { ...describe(kept), file, made: false };
-  const made = await make(addresses);
+  const files = {
+    cert: join(folder, 'serve-certificate.pem'),
+    key: join(folder, 'serve-key.pem'),
+    authority: join(folder, 'serve-authority.pem'),
+  };
+  const kept = await read(files);
+  if (kept && holds(kept, addresses)) return describe(kept, files.authority, false);
+  const made = await makeCertificate(addresses);
   await mkdir(folder, { recursive: true, mode: 0o700 });
-  await writeFile(keyFile, made.key, { mode: 0o600 });
-  await writeFile(file, made.cert);
-  return { ...describe(made), file, made: true };
+  await writeFile(files.key, made.key, { mode: 0o600 });
+  await writeFile(files.cert, made.cert);
+  await writeFile(files.authority, made.authority);
+  return describe(made, files.authority, true);
 }
 
 /** `$XDG_CONFIG_HOME/arc-transfer`, else `~/.config/arc-transfer`. */
@@ -41,51 +46,39 @@ function defaultFolder(): string {
   return join(base, 'arc-transfer');
 }
 
-async function read(file: string, keyFile: string) {
+async function read(files: Record<keyof MadeCertificate, string>): Promise<MadeCertificate | null> {
   try {
-    return { cert: await readFile(file, 'utf8'), key: await readFile(keyFile, 'utf8') };
+    const [cert, key, authority] = await Promise.all(
+      [files.cert, files.key, files.authority].map((one) => readFile(one, 'utf8')),
+    );
+    return { cert: cert!, key: key!, authority: authority! };
   } catch {
     return null;
   }
 }
 
-/** True while it has a day left and names every address. */
-function holds(pem: string, addresses: readonly string[]): boolean {
+/** True while it has a day left, names every address, and is one that can sign nothing itself. */
+function holds(made: MadeCertificate, addresses: readonly string[]): boolean {
   try {
-    const cert = new X509Certificate(pem);
+    const cert = new X509Certificate(made.cert);
+    const authority = new X509Certificate(made.authority);
     const left = new Date(cert.validTo).getTime() - Date.now();
-    return left > 86_400_000 && addresses.every((one) => cert.checkIP(one) !== undefined);
+    return (
+      left > 86_400_000 &&
+      !cert.ca &&
+      cert.verify(authority.publicKey) &&
+      addresses.every((one) => cert.checkIP(one) !== undefined)
+    );
   } catch {
     return false;
   }
 }
 
-async function make(addresses: readonly string[]): Promise<{ cert: string; key: string }> {
-  const { generate } = await import('selfsigned');
-  const now = new Date();
-  const pems = await generate([{ name: 'commonName', value: 'arc-transfer on this machine' }], {
-    keyType: 'ec',
-    curve: 'P-256',
-    algorithm: 'sha256',
-    notBeforeDate: now,
-    notAfterDate: new Date(now.getTime() + DAYS * 86_400_000),
-    extensions: [
-      // Phones take it into their store of trusted ones only as an authority.
-      { name: 'basicConstraints', cA: true, critical: true },
-      { name: 'keyUsage', digitalSignature: true, keyCertSign: true, critical: true },
-      { name: 'extKeyUsage', serverAuth: true },
-      {
-        name: 'subjectAltName',
-        altNames: [
-          { type: 2, value: 'localhost' },
-          ...addresses.map((ip) => ({ type: 7 as const, ip })),
-        ],
-      },
-    ],
-  });
-  return { cert: pems.cert, key: pems.private };
-}
-
-function describe({ cert, key }: { cert: string; key: string }) {
-  return { cert, key, fingerprint: new X509Certificate(cert).fingerprint256 };
+function describe(
+  { cert, key, authority }: MadeCertificate,
+  file: string,
+  made: boolean,
+): Certificate {
+  const { fingerprint256: fingerprint } = new X509Certificate(cert);
+  return { cert: cert + authority, key, authority, fingerprint, file, made };
 }

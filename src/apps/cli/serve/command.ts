@@ -38,20 +38,19 @@ async function linkOf(options: Options): Promise<string> {
   return setupLink(fillSetup(procedure, {}));
 }
 
-const HERE_ONLY = `The page is open to this machine only. For a phone in the same network: --address 0.0.0.0
+const HERE_ONLY = `Open to this machine only. For phones: put the page on a web host (arc-transfer page --out page/),
+or offer it in this network with --address 0.0.0.0.
 Stop with Ctrl+C.
 `;
 
-function openWords(urls: readonly string[], { fingerprint, file, made }: Certificate): string {
+function openWords(urls: readonly string[], { fingerprint, file }: Certificate): string {
   const url = urls[0] ?? '';
   const code = url === '' ? '' : `${renderUnicodeCompact(url)}\n`;
-  return `${code}Anyone in this network can open the page; what they record stays on their own device.
-${made ? 'A certificate was made for this machine' : 'The certificate of this machine is used'}: ${file}
-Its SHA-256 fingerprint: ${fingerprint}
-The browser will warn, since nobody else vouches for that certificate. Compare the fingerprint it shows
-(under "details" or "certificate") with the one above; go on only if they are the same.
-To install the page and use it without a network, the phone must trust the certificate: copy the file
-above to it and install it there as a CA certificate, or put the page on a web host (arc-transfer page).
+  return `${code}Anyone in this network can open the page. Recordings stay on the device that made them.
+The browser warns, as nobody else vouches for this machine. Go on only if the certificate it shows has the
+SHA-256 fingerprint ${fingerprint}
+Without a warning, and to install the page: put it on a web host (arc-transfer page --out page/), or install
+${file} on the phone. It can vouch for these addresses alone.
 Stop with Ctrl+C.
 `;
 }

@@ -5,11 +5,14 @@ import { ArcError } from '../../../core/index.js';
 import type { Place } from './address.js';
 import { siteAnswer } from './answer.js';
 import type { Certificate } from './certificate.js';
+import { limitConnections } from './connections.js';
 import type { Site } from './site.js';
 
 /** A request line with its headers is never longer than this, bytes. */
 const LONGEST_HEAD = 16_384;
 const MOST_CONNECTIONS = 200;
+/** A page is asked for at once; who stays silent that long is let go, ms. */
+const SILENT_MS = 5_000;
 
 /**
  * Offers a site, by HTTPS where a certificate is given. Answers with the server and the port it has.
@@ -20,12 +23,21 @@ export async function startServer(
   place: Place,
   certificate: Certificate | null,
 ): Promise<{ server: Server; port: number }> {
-  const limits = { maxHeaderSize: LONGEST_HEAD, requestTimeout: 30_000, headersTimeout: 10_000 };
+  const limits = {
+    maxHeaderSize: LONGEST_HEAD,
+    requestTimeout: 30_000,
+    headersTimeout: SILENT_MS,
+    keepAliveTimeout: SILENT_MS,
+    connectionsCheckingInterval: 1_000,
+  };
   const answer = siteAnswer(site);
   const server = certificate
-    ? createSecure({ ...limits, cert: certificate.cert, key: certificate.key }, answer)
+    ? createSecure(
+        { ...limits, handshakeTimeout: SILENT_MS, cert: certificate.cert, key: certificate.key },
+        answer,
+      )
     : createPlain(limits, answer);
-  server.maxConnections = MOST_CONNECTIONS;
+  limitConnections(server, MOST_CONNECTIONS);
   await new Promise<void>((resolve, reject) => {
     server.once('error', (error) => reject(listenError(place, error)));
     server.listen(place.port, place.address, resolve);

@@ -5,6 +5,8 @@ import { el, hint, short, text } from './svg.js';
 
 /** Most marks drawn one by one; above it only how dense they stand. */
 const MOST_SINGLE = 400;
+/** About the width of a letter of a row's name. */
+const LETTER = 6;
 export const MARK_HEIGHT = 24;
 
 /** Shorts and disturbances as bars as long as they last, drops as diamonds. */
@@ -14,7 +16,10 @@ export function marksRow(marks: Marks, area: TrackArea, words: TimePictureWords)
   marks.starts.forEach((start, k) => {
     if ((start + marks.lengths[k]!) * MARK_S >= fromS && start * MARK_S < toS) inside.push(k);
   });
-  const said = words.time.marksInView(marks.what, inside.length) + cutOff(marks, toS, words);
+  const inView = words.time.marksInView(marks.what, inside.length);
+  const whole = inView + cutOff(marks, toS, words);
+  // On a phone only the count has room.
+  const said = whole.length * LETTER > area.right - area.left ? inView : whole;
   const name = text(area.left + 4, area.top + 9, said, { class: 'row-name' });
   if (inside.length > MOST_SINGLE) return name + density(marks, inside, area);
   const x = timeScale(area);

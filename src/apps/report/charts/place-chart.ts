@@ -1,3 +1,4 @@
+import { inSystem, unitOf } from '../../../core/index.js';
 import { MODE_LETTERS } from '../../../setup/index.js';
 import type { Placement } from '../../view/evidence/index.js';
 import type { Words } from '../../view/index.js';
@@ -6,8 +7,8 @@ import { modeClass, modeFill } from './mode-marks.js';
 import { sayPlace, sayWindow } from './place-said.js';
 import { el, hint, picture, text } from './svg.js';
 
-const SIZE = { width: 900, height: 470 };
-const BOX = { left: 60, right: 880, top: 34, bottom: 380 };
+const SIZE = { width: 360, height: 450 };
+const BOX = { left: 46, right: 336, top: 34, bottom: 360 };
 
 /**
  * The run among published windows. Each source is an outline with the letter of its mode; where outlines
@@ -160,12 +161,17 @@ function feeds({ feeds: scale }: Placement, { x }: Frame, words: Words): string 
     ...shown.map(
       ({ currentA, feedMPerMin }) =>
         el('line', { class: 'axis', x1: x(currentA), x2: x(currentA), y1: at, y2: at + 4 }) +
-        text(x(currentA), at + 17, words.numbers.figure(Number(feedMPerMin.toPrecision(2))), {
-          class: 'tick',
-          'text-anchor': 'middle',
-        }),
+        text(
+          x(currentA),
+          at + 17,
+          words.numbers.figure(Number(inSystem(feedMPerMin, 'feed', words.units).toPrecision(2))),
+          {
+            class: 'tick',
+            'text-anchor': 'middle',
+          },
+        ),
     ),
-    text(BOX.right, at + 31, words.place.feeds, {
+    text(BOX.right, at + 31, words.place.feeds(unitOf('feed', words.units).unit), {
       class: 'label',
       'text-anchor': 'end',
     }),

@@ -64,7 +64,7 @@ function key({ phases }: Plane, words: PictureWords): string {
     .toReversed()
     .map(({ name }) => {
       const said = words.name(name);
-      x -= said.length * 6 + 24;
+      x -= said.length * 7.2 + 24;
       const mark = shapeOf(name, { x: x + 5, y: 16 }, 4.5);
       return (
         el('path', { class: `phase phase-${name.replaceAll(' ', '-')}`, d: mark }) +

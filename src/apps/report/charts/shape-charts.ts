@@ -3,9 +3,9 @@ import type { PictureWords } from '../../view/index.js';
 import { frame } from './frame.js';
 import { el, hint, picture, short, text } from './svg.js';
 
-/** Size of the pictures of shape, in pixels. */
-export const SHAPE = { width: 440, height: 290 };
-export const SHAPE_BOX = { left: 52, right: 420, top: 30, bottom: 246 };
+/** Size of the pictures of shape, in pixels: they fill a phone, and stand side by side on wider screens. */
+export const SHAPE = { width: 360, height: 300 };
+export const SHAPE_BOX = { left: 50, right: 338, top: 48, bottom: 252 };
 
 /** Share of the time at each voltage: shorts and arc as bars of different fill. */
 export function levelsChart(
@@ -153,7 +153,7 @@ export function legend(entries: readonly (readonly [cls: string, words: string])
   let x = SHAPE_BOX.right;
   return entries
     .map(([cls, words]) => {
-      x -= words.length * 6.2 + 24;
+      x -= words.length * 7 + 24;
       return (
         el('rect', { class: `bar ${cls}`, x, y: 11, width: 11, height: 11 }) +
         text(x + 15, 20, words, { class: 'label' })

@@ -43,7 +43,10 @@ export function watchPointer(
   element.addEventListener('pointerup', (event) => {
     const dragged = startX !== null && Math.abs(event.clientX - startX) >= DRAG;
     const endS = timeView.timeAt(event.clientX);
-    if (startX !== null && !dragged) onClick(endS);
+    if (startX !== null && !dragged) {
+      timeView.setCursor(endS);
+      onClick(endS);
+    }
     if (dragged && event.pointerType === 'mouse' && !event.shiftKey) {
       view.show(Math.min(startS, endS), Math.max(startS, endS));
       timeView.draw();

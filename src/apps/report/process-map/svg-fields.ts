@@ -56,27 +56,45 @@ const keyOf = (cell: MapPicture['cells'][number][number]): string =>
 export function names(map: MapPicture, x: Axis, y: Axis, words: MapWords): string {
   const edges = edgesOf(map);
   const outcomes = [...new Set(map.cells.flat().map((cell) => cell.outcome))];
+  const placed: { x: number; y: number; half: number }[] = [];
   return outcomes
     .map((outcome) => {
-      const spots = map.voltsV.flatMap((v, row) =>
-        map.currentA.flatMap((a, column) => {
-          const cell = map.cells[row]![column]!;
-          const free = cell.outcome === outcome && cell.second === null && !nearPoint(map, v, a);
-          return free ? [{ v, a, row, column }] : [];
-        }),
-      );
-      if (spots.length < map.cells.flat().length * 0.012) return '';
-      const half = words.outcome[outcome].length * 3.6;
+      const large = (spots: readonly unknown[]): boolean =>
+        spots.length >= map.cells.flat().length * 0.012;
+      const clear = spotsOf(map, outcome, true);
+      // A field that is a mixed zone all over is named as well.
+      const spots = large(clear) ? clear : spotsOf(map, outcome, false);
+      if (!large(spots)) return '';
+      const half = words.outcome[outcome].length * 4.2;
+      const apart = ({ a, v }: Spot): boolean =>
+        placed.every(
+          (one) => Math.abs(one.x - x(a)) > one.half + half || Math.abs(one.y - y(v)) > 15,
+        );
       const fits = spots.filter(
-        ({ a }) => x(a) - half > x(edges.leastA) && x(a) + half < x(edges.mostA),
+        (spot) =>
+          x(spot.a) - half > x(edges.leastA) && x(spot.a) + half < x(edges.mostA) && apart(spot),
       );
-      const best = widest(map, outcome, fits.length > 0 ? fits : spots);
+      const best = widest(map, outcome, fits.length > 0 ? fits : spots, spots === clear);
+      placed.push({ x: x(best.a), y: y(best.v), half });
       return text(x(best.a), y(best.v) + 4, words.outcome[outcome], {
         class: 'zone-name map-name',
         'text-anchor': 'middle',
       });
     })
     .join('');
+}
+
+type Spot = { v: number; a: number; row: number; column: number };
+
+/** Where an outcome is the likeliest and no mark stands; `clear`: with none near to it. */
+function spotsOf(map: MapPicture, outcome: Outcome, clear: boolean): Spot[] {
+  return map.voltsV.flatMap((v, row) =>
+    map.currentA.flatMap((a, column) => {
+      const cell = map.cells[row]![column]!;
+      const free = cell.outcome === outcome && (!clear || cell.second === null);
+      return free && !nearPoint(map, v, a) ? [{ v, a, row, column }] : [];
+    }),
+  );
 }
 
 /** Names keep off the setting and the measured place. */
@@ -88,13 +106,9 @@ function nearPoint({ point, measured, currentA }: MapPicture, v: number, a: numb
 }
 
 /** The spot with most room around it: the name has to fit. */
-function widest(
-  { cells }: MapPicture,
-  outcome: Outcome,
-  spots: readonly { v: number; a: number; row: number; column: number }[],
-) {
+function widest({ cells }: MapPicture, outcome: Outcome, spots: readonly Spot[], clear: boolean) {
   const same = (row: number, column: number): boolean =>
-    cells[row]?.[column]?.outcome === outcome && cells[row][column].second === null;
+    cells[row]?.[column]?.outcome === outcome && (!clear || cells[row][column].second === null);
   const room = ({ row, column }: { row: number; column: number }): number => {
     let [across, down] = [0, 0];
     while (same(row, column - across - 1) && same(row, column + across + 1)) across++;

@@ -8,8 +8,8 @@ import { mapPatterns } from './svg-patterns.js';
 type MapPicture = processMaps.MapPicture;
 type Spot = { voltageV: number; currentA: number };
 
-const SIZE = { width: 620, height: 430 };
-const BOX = { left: 50, right: 604, top: 30, bottom: 350 };
+const SIZE = { width: 360, height: 450 };
+const BOX = { left: 46, right: 336, top: 34, bottom: 330 };
 
 /** The map as a picture: fields of outcomes, paler in mixed zones, with the point, its ellipse and the wanted region. */
 export function mapChart(
@@ -68,7 +68,7 @@ function transition({ transitionA }: MapPicture, x: Axis, { transition }: MapWor
   const at = x(transitionA.best);
   return (
     el('line', { class: 'map-transition', x1: at, x2: at, y1: BOX.top, y2: BOX.bottom }) +
-    text(at + 4, BOX.top + 14, transition, { class: 'zone-name' })
+    text(at + 4, BOX.bottom - 7, transition, { class: 'zone-name' })
   );
 }
 
@@ -90,7 +90,7 @@ function feeds(
   words: MapWords,
   numbers: NumberWords,
 ): string {
-  const every = Math.max(1, Math.round(map.currentA.length / 9));
+  const every = Math.max(1, Math.round(map.currentA.length / 6));
   const ticks = map.feedMPerMin.map((feed, i) =>
     feed === null || i % every !== Math.floor(every / 2)
       ? ''
@@ -112,7 +112,7 @@ function feeds(
   return ticks.join('') + label;
 }
 
-/** What the marks mean, above the box. */
+/** What the marks mean, below the scales. */
 function key({ point, measured, wanted }: MapPicture, words: MapWords): string {
   const parts: [string, string][] = [];
   if (point !== null) parts.push([cross([0, 0]), words.stated]);
@@ -120,13 +120,16 @@ function key({ point, measured, wanted }: MapPicture, words: MapWords): string {
   if (wanted.length > 0)
     parts.push([el('path', { class: 'map-wanted', d: 'M-8 -5H8V5H-8Z' }), words.wanted]);
   parts.push([el('path', { class: 'map-guide', d: 'M-9 4L9 -4' }), words.guide]);
-  let right = BOX.right;
+  let [left, top] = [BOX.left - 26, BOX.bottom + 86];
   return parts
-    .toReversed()
     .map(([mark, said]) => {
-      right -= said.length * 6.1 + 34;
-      const place = `translate(${short(right)} 14)`;
-      return el('g', { transform: place }, mark) + text(right + 15, 18, said, { class: 'label' });
+      const width = said.length * 7 + 36;
+      if (left > BOX.left && left + width > SIZE.width) [left, top] = [BOX.left - 26, top + 20];
+      const place = `translate(${short(left + 10)} ${short(top)})`;
+      const drawn =
+        el('g', { transform: place }, mark) + text(left + 24, top + 4, said, { class: 'label' });
+      left += width;
+      return drawn;
     })
     .join('');
 }

@@ -1,10 +1,11 @@
 import { MODES } from '../../../core/index.js';
 import { MODE_LETTERS } from '../../../setup/index.js';
-import { rankReasons, tell, viewReason, type Words } from '../../view/index.js';
+import { rankReasons, tell, viewReason, viewVerdict, type Words } from '../../view/index.js';
 import { escapeHtml } from '../escape.js';
 import { drawFigure } from '../figures.js';
 import { localizedHtml } from '../localized.js';
 import type { RunView } from '../run-view.js';
+import { chancesList } from './verdict.js';
 
 /** The map of published windows with this run. Absent where neither voltage nor current is known. */
 export function placeSection(run: RunView, words: Words): string {
@@ -13,9 +14,7 @@ export function placeSection(run: RunView, words: Words): string {
   if (!svg || !placement) return '';
   const { place } = words;
   const map = drawFigure('map', run, 'map', words);
-  const mapped = map
-    ? `<figure class="card wide" tabindex="0" role="group" aria-label="${escapeHtml(words.map.title)}">${map}</figure>\n`
-    : '';
+  const mapped = map ? `<figure class="card">${map}</figure>\n` : '';
   const { voltageFrom, voltageFromMessage, currentFrom, currentFromMessage } = placement.run;
   const from = [
     voltageFrom === null ? null : tell(voltageFrom, voltageFromMessage, words).text,
@@ -26,8 +25,14 @@ export function placeSection(run: RunView, words: Words): string {
   const intro = place.intro(tell(placement.scope, placement.scopeMessage, words).text);
   return `<section id="place"><h2>${place.heading}</h2>
 <p>${escapeHtml(intro)}${from.length > 0 ? escapeHtml(place.taken(from)) : ''}</p>
-${mapped}<figure class="card wide" tabindex="0" role="group" aria-label="${place.map}">${svg}</figure>
+<div class="maps">${mapped}<figure class="card">${svg}<figcaption>${letters(placement, words)}</figcaption></figure></div>
 <details><summary>${place.tableTitle(rows.length)}</summary><div class="scroll"><table><thead><tr><th scope="col">${mode}</th><th class="n" scope="col">V</th><th class="n" scope="col">A</th><th scope="col">${about}</th><th scope="col">${source}</th></tr></thead><tbody>${rows.join('')}</tbody></table></div></details></section>`;
+}
+
+/** What the letters of the windows stand for. */
+function letters({ bands }: NonNullable<RunView['placement']>, words: Words): string {
+  const drawn = MODES.filter((mode) => bands.some((band) => band.mode === mode));
+  return drawn.map((mode) => `${MODE_LETTERS[mode]} ${words.mode(mode)}`).join(' · ');
 }
 
 function windowRows({ bands }: NonNullable<RunView['placement']>, words: Words): string[] {
@@ -53,5 +58,6 @@ export function reasonSection(run: RunView, words: Words): string {
     .join('');
   return `<section id="why"><h2>${words.reasons.heading}</h2>
 <figure class="card reason-picture">${svg}</figure>
-<details><summary>${words.reasons.asList}</summary><ol>${list}</ol></details></section>`;
+${chancesList(viewVerdict(run.result, words), words)}
+<details open><summary>${words.reasons.asList}</summary><ol>${list}</ol></details></section>`;
 }

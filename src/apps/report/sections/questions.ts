@@ -1,44 +1,13 @@
-import type { CheckView, LocalizedText, ResultView, Words } from '../../view/index.js';
+import type { AnswerView, CheckView, LocalizedText, ResultView, Words } from '../../view/index.js';
 import { localizedHtml } from '../localized.js';
 
 const KINDS = { agrees: 'good', disagrees: 'bad', 'cannot-tell': 'doubt' } as const;
 
-/** The three questions that come before acting: is the evidence good, does the set-up fit, was it wanted. */
-export function questionCards(view: ResultView, words: Words): string {
-  if (view.verdict.status === 'failed') return '';
+/** Whether the settings go with the answer. */
+export function settingsCard({ settings }: ResultView, words: Words): string {
   const { report } = words;
-  const cards = [
-    card(report.reliable, quality(view, words)),
-    card(
-      report.fits,
-      view.settings ? answer(view.settings, words) : notStated(report.noSetup, words),
-    ),
-    card(
-      report.wanted,
-      view.wanted ? answer(view.wanted, words) : notStated(report.noWanted, words),
-    ),
-  ];
-  return `<section class="questions" aria-label="${report.questions}">${cards.join('\n')}</section>`;
-}
-
-function card(title: string, body: string): string {
-  return `<div><h2>${title}</h2>${body}</div>`;
-}
-
-function quality({ doubts, notes: list }: ResultView, words: Words): string {
-  const { report } = words;
-  const notes =
-    list.length === 0
-      ? ''
-      : `<details><summary>${report.assumed(list.length)}</summary>${bullets(list, words)}</details>`;
-  if (doubts.length === 0) {
-    const [good, none] = report.nothingAgainst;
-    return `<p class="answer good">${good}</p><p>${none}</p>${notes}`;
-  }
-  const items = doubts.map(
-    ({ text, share }) => `<li>${localizedHtml(text, words)} (${share})</li>`,
-  );
-  return `<p class="answer doubt">${report.doubts(doubts.length)}</p><ul>${items.join('')}</ul>${notes}`;
+  const body = settings ? answer(settings, words) : notStated(report.noSetup, words);
+  return `<div><h2>${report.fits}</h2>${body}</div>`;
 }
 
 function bullets(list: readonly LocalizedText[], words: Words): string {
@@ -55,24 +24,33 @@ function notStated(why: string, { report }: Words): string {
 }
 
 /**
- * What to change, then what to check next, likeliest first, each with what speaks for and against it; and the
- * cautions, those of the advice before those that stand with every result.
+ * What else to change, then what to check next, likeliest first, each with what speaks for and against it; and
+ * the cautions.
+ * What stands in a card above already is not said again.
  */
-export function actionSection(view: ResultView, words: Words): string {
+export function actionSection(
+  view: ResultView,
+  words: Words,
+  { todo, rest }: Pick<AnswerView, 'todo' | 'rest'>,
+): string {
   const { report, result } = words;
+  const above = ({ text }: LocalizedText): boolean => text === todo?.text.text;
   const checks = view.next
     .map(
       (one) =>
-        `<li><strong>${localizedHtml(one.check, words)}</strong><div class="because">${localizedHtml(one.because, words)}</div>${evidence(result.speaksForIt, one.speaksFor, words)}${evidence(result.speaksAgainstIt, one.speaksAgainst, words)}</li>`,
+        `<li>${above(one.check) ? '' : `<strong>${localizedHtml(one.check, words)}</strong>`}<div class="because">${localizedHtml(one.because, words)}</div>${evidence(result.speaksForIt, one.speaksFor, words)}${evidence(result.speaksAgainstIt, one.speaksAgainst, words)}</li>`,
     )
     .join('\n');
   const lines = (list: readonly LocalizedText[]): string =>
     list.map((one) => `<p>${localizedHtml(one, words)}</p>`).join('');
-  const change =
-    view.change.length === 0 ? '' : `<h2>${report.whatToChange}</h2>${lines(view.change)}`;
+  const change = rest.length === 0 ? '' : `<h2>${report.whatToChange}</h2>${lines(rest)}`;
   const next = checks === '' ? '' : `<h2>${report.checkNext}</h2><ol class="checks">${checks}</ol>`;
-  const head = change + lines(view.remarks) + next;
-  const warn = cautionBox([...view.cautions, ...view.ownCautions], words);
+  const rules =
+    view.qualification.length === 0
+      ? ''
+      : `<details><summary>${report.rules}</summary>${lines(view.qualification)}</details>`;
+  const head = change + lines(view.remarks) + next + rules;
+  const warn = cautionBox(view.cautions, words);
   return head + warn === '' ? '' : `<section id="next">${head}\n${warn}</section>`;
 }
 

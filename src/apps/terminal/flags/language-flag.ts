@@ -27,7 +27,7 @@ type Options = Readonly<Record<string, unknown>>;
 type Environment = Readonly<Record<string, string | undefined>>;
 
 /** Adds `--language`. JSON and CSV stay as they are in every language. */
-export function addLanguageFlag(command: Command): Command {
+function addLanguageFlag(command: Command): Command {
   const known = LANGUAGES.map(({ lang }) => lang).join(' or ');
   return command.option(
     '--language <code>',
@@ -35,26 +35,31 @@ export function addLanguageFlag(command: Command): Command {
   );
 }
 
-/** Adds `--language`, `--units`, `--terms` and `--code`. */
-export function addReaderFlags(command: Command): Command {
+/** Adds `--language`, `--units` and `--terms`. */
+export function addWordFlags(command: Command): Command {
   return addLanguageFlag(command)
     .addOption(
-      new Option('--units <system>', 'inch or metric; by the locale where not given').choices(
-        UNIT_SYSTEMS,
-      ),
+      new Option(
+        '--units <system>',
+        'inch or metric, for what people read; by the locale where not given (tables and JSON keep the units that their names carry)',
+      ).choices(UNIT_SYSTEMS),
     )
     .addOption(
       new Option(
         '--terms <set>',
         'names of the modes: aws (GMAW-S) or iso (dip transfer, D)',
       ).choices(Object.keys(TERM_SETS)),
-    )
-    .addOption(
-      new Option(
-        '--code <name>',
-        'heat input as this code counts it: aws and asme without thermal efficiency, en and iso with it',
-      ).choices(Object.keys(HEAT_CODES)),
     );
+}
+
+/** Adds `--language`, `--units`, `--terms` and `--code`. */
+export function addReaderFlags(command: Command): Command {
+  return addWordFlags(command).addOption(
+    new Option(
+      '--code <name>',
+      'heat input as this code counts it: aws and asme without thermal efficiency, en and iso with it',
+    ).choices(Object.keys(HEAT_CODES)),
+  );
 }
 
 /** The words asked for, else those of the environment. @throws ArcError `bad-language` */

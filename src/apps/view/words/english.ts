@@ -1,4 +1,5 @@
 import { ENGLISH_MAP } from '../process-map/words.js';
+import { ENGLISH_ANSWER } from './answer-words.js';
 import type {
   CompareWords,
   ExpectWords,
@@ -7,6 +8,7 @@ import type {
   SweepWords,
   WatchWords,
 } from './command-words.js';
+import { ENGLISH_GLANCE } from './glance-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -55,7 +57,7 @@ const TIME: TimeWords = {
   goTo: 'Go to',
   choose: 'choose…',
   zoomable: 'zoomable picture',
-  readHint: 'Point at the picture, or move with the arrow keys, to read values.',
+  readHint: 'Tap or point at the picture, or move with the arrow keys, to read values.',
   help: 'Drag across to zoom in; Ctrl and wheel, or + and −, zoom; arrow keys move the cursor, with Shift the view; N and P go to the next and previous mark; 0 shows the whole run.',
   tracks:
     'Each lane is a mode. The height of a block is the confidence in that part; the thin line is what single moments spoke for on their own.',
@@ -160,11 +162,11 @@ const PLACE: PlaceWords = {
   heads: ['mode', 'for', 'source'],
   currentAxis: 'mean current, A',
   voltageAxis: 'voltage at the feeder, V',
-  dipZone: 'sources differ on where short-circuit ends',
-  sprayZone: 'sources differ on where spray begins',
+  dipZone: 'short-circuit ends (disputed)',
+  sprayZone: 'spray begins (disputed)',
   transition: 'transition current',
   thisRun: 'this run',
-  feeds: 'wire feed that draws this current, m/min (about)',
+  feeds: (unit) => `wire feed for this current, ${unit} (about)`,
   noVoltage: 'voltage not known',
   noCurrent: 'current not known',
   windows: (count, mode) => `${count} for ${mode}`,
@@ -273,14 +275,12 @@ const RESULT: ResultWords = {
 
 const TERMINAL: TerminalWords = {
   why: 'Why',
-  more: (count) => `${count} more with --explain`,
   doubts: 'Doubts about the recording',
   assumed: 'Assumed while reading',
   brief: (doubts, notes) =>
     `Doubts about the recording: ${doubts}; assumed while reading: ${notes} (judge it alone, or add --explain, to see them)`,
   against: 'Against the set-up',
   settings: 'Settings',
-  wanted: 'Wanted mode',
   whatToChange: 'What to change',
   checkNext: 'Check next',
   caution: 'Caution',
@@ -329,17 +329,13 @@ const REPORT: ReportWords = {
   madeBy: (tool) => `Made by ${tool}. This page works offline and sends nothing anywhere.`,
   chances: 'Chance of each mode',
   questions: 'Before you rely on it',
-  reliable: 'Can I rely on this recording?',
-  nothingAgainst: ['✓ Nothing speaks against it', 'No clipping, gaps or other faults were found.'],
-  doubts: (count) => (count === 1 ? '! One doubt' : `! ${count} doubts`),
   assumed: (count) => `${count} assumed while reading`,
   fits: 'Does it fit the settings?',
   noSetup: 'No set-up was stated, so there is nothing to compare with.',
-  wanted: 'Is it the mode that was wanted?',
-  noWanted: 'No wanted mode was stated (--expect).',
   notStated: '– Not stated',
   whatToChange: 'What do I change?',
   checkNext: 'What do I check next?',
+  rules: 'What codes say of it',
   cautions: 'Cautions',
   how: {
     heading: 'How was it made?',
@@ -364,12 +360,10 @@ const REPORT: ReportWords = {
     skip: 'Skip to the answers',
     heading: 'What crossed the gap in each?',
     table: 'Table of answers',
-    heads: ['recording', 'answer', 'confidence', 'against the settings', 'doubts', 'length'],
+    heads: ['recording', 'answer', 'against the settings', 'doubts', 'length'],
     answers: { agrees: 'agrees', disagrees: 'disagrees', 'cannot-tell': 'cannot tell' },
     notStated: 'not stated',
     glance: 'All runs at a glance, on equal axes',
-    glanceOf: (run) => `Run ${run} at a glance`,
-    glanceDescription: 'Mode lanes and event rate over time; the mode is said in words beside.',
     foot: 'This page works offline and sends nothing anywhere. Each run has a page of its own beside this one.',
   },
   compare: {
@@ -582,6 +576,8 @@ export const ENGLISH_TEXTS: Texts = /* @__PURE__ */ allTexts(ENGLISH_TIME, {
   shape: SHAPE,
   place: PLACE,
   map: ENGLISH_MAP,
+  glance: ENGLISH_GLANCE,
+  answer: ENGLISH_ANSWER,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

@@ -1,5 +1,6 @@
 import { GERMAN_WORDS } from '../../../messages/index.js';
 import { GERMAN_MAP } from '../process-map/words.js';
+import { GERMAN_ANSWER } from './answer-words.js';
 import type {
   CompareWords,
   ExpectWords,
@@ -8,6 +9,7 @@ import type {
   SweepWords,
   WatchWords,
 } from './command-words.js';
+import { GERMAN_GLANCE } from './glance-words.js';
 import { numberWords } from './numbers.js';
 import type {
   NumberWords,
@@ -52,7 +54,7 @@ const TIME: TimeWords = {
   goTo: 'Gehe zu',
   choose: 'wählen …',
   zoomable: 'Bild, das sich vergrößern lässt',
-  readHint: 'Auf das Bild zeigen oder die Pfeiltasten benutzen, um Werte abzulesen.',
+  readHint: 'Auf das Bild tippen oder zeigen oder die Pfeiltasten benutzen, um Werte abzulesen.',
   help: 'Quer ziehen vergrößert; Strg und Mausrad oder + und − ändern die Größe; die Pfeiltasten bewegen den Zeiger, mit der Umschalttaste die Ansicht; N und P gehen zur nächsten und vorigen Marke; 0 zeigt die ganze Aufnahme.',
   tracks:
     'Jede Spur ist eine Lichtbogenart. Die Höhe eines Blocks ist die Sicherheit in diesem Stück; die dünne Linie ist das, wofür einzelne Momente für sich sprachen.',
@@ -180,11 +182,11 @@ const PLACE: PlaceWords = {
   heads: ['Lichtbogenart', 'für', 'Quelle'],
   currentAxis: 'mittlerer Strom, A',
   voltageAxis: 'Spannung am Drahtvorschubgerät, V',
-  dipZone: 'Quellen uneins, wo der Kurzlichtbogen endet',
-  sprayZone: 'Quellen uneins, wo der Sprühlichtbogen beginnt',
+  dipZone: 'Kurzlichtbogen endet (strittig)',
+  sprayZone: 'Sprühlichtbogen beginnt (strittig)',
   transition: 'kritische Stromstärke',
   thisRun: 'dieser Versuch',
-  feeds: 'Drahtvorschub, der diesen Strom zieht, m/min (ungefähr)',
+  feeds: (unit) => `Drahtvorschub zu diesem Strom, ${unit} (etwa)`,
   noVoltage: 'Spannung nicht bekannt',
   noCurrent: 'Strom nicht bekannt',
   windows: (count, mode) => `${count} für ${mode}`,
@@ -311,14 +313,12 @@ const RESULT: ResultWords = {
 
 const TERMINAL: TerminalWords = {
   why: 'Warum',
-  more: (count) => `${count} weitere mit --explain`,
   doubts: 'Zweifel an der Aufnahme',
   assumed: 'Beim Lesen angenommen',
   brief: (doubts, notes) =>
     `Zweifel an der Aufnahme: ${doubts}; beim Lesen angenommen: ${notes} (allein beurteilen oder --explain angeben, um sie zu sehen)`,
   against: 'Gegen die Einstellung gehalten',
   settings: 'Einstellung',
-  wanted: 'Gewünschte Lichtbogenart',
   whatToChange: 'Was zu ändern ist',
   checkNext: 'Als Nächstes prüfen',
   caution: 'Vorsicht',
@@ -368,20 +368,13 @@ const REPORT: ReportWords = {
   madeBy: (tool) => `Gemacht mit ${tool}. Diese Seite geht ohne Netz und sendet nichts.`,
   chances: 'Wahrscheinlichkeit jeder Lichtbogenart',
   questions: 'Bevor man sich darauf verlässt',
-  reliable: 'Kann ich mich auf diese Aufnahme verlassen?',
-  nothingAgainst: [
-    '✓ Nichts spricht dagegen',
-    'Kein Übersteuern, keine Lücken und keine anderen Fehler gefunden.',
-  ],
-  doubts: (count) => (count === 1 ? '! Ein Zweifel' : `! ${count} Zweifel`),
   assumed: (count) => `Beim Lesen angenommen (${count})`,
   fits: 'Passt es zur Einstellung?',
   noSetup: 'Es wurde keine Einstellung angegeben, also gibt es nichts zu vergleichen.',
-  wanted: 'Ist es die gewünschte Lichtbogenart?',
-  noWanted: 'Es wurde keine gewünschte Lichtbogenart angegeben (--expect).',
   notStated: '– Nicht angegeben',
   whatToChange: 'Was ändere ich?',
   checkNext: 'Was prüfe ich als Nächstes?',
+  rules: 'Was Regelwerke dazu sagen',
   cautions: 'Vorsicht',
   how: {
     heading: 'Wie wurde es gemacht?',
@@ -406,13 +399,10 @@ const REPORT: ReportWords = {
     skip: 'Zu den Antworten',
     heading: 'Wie ging der Werkstoff jeweils über?',
     table: 'Tabelle der Antworten',
-    heads: ['Aufnahme', 'Antwort', 'Sicherheit', 'zur Einstellung', 'Zweifel', 'Länge'],
+    heads: ['Aufnahme', 'Antwort', 'zur Einstellung', 'Zweifel', 'Länge'],
     answers: { agrees: 'passt', disagrees: 'passt nicht', 'cannot-tell': 'nicht zu sagen' },
     notStated: 'nicht angegeben',
     glance: 'Alle Versuche auf einen Blick, mit gleichen Achsen',
-    glanceOf: (run) => `Versuch ${run} auf einen Blick`,
-    glanceDescription:
-      'Spuren der Lichtbogenarten und Takt der Ereignisse im Verlauf; die Lichtbogenart steht in Worten daneben.',
     foot: 'Diese Seite geht ohne Netz und sendet nichts. Jeder Versuch hat daneben eine eigene Seite.',
   },
   compare: {
@@ -638,6 +628,8 @@ export const GERMAN_TEXTS: Texts = /* @__PURE__ */ allTexts(GERMAN_TIME, {
   shape: SHAPE,
   place: PLACE,
   map: GERMAN_MAP,
+  glance: GERMAN_GLANCE,
+  answer: GERMAN_ANSWER,
   reasons: REASONS,
   result: RESULT,
   terminal: TERMINAL,

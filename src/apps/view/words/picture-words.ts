@@ -164,7 +164,7 @@ export interface PlaceWords {
   sprayZone: string;
   transition: string;
   thisRun: string;
-  feeds: string;
+  feeds(unit: string): string;
   noVoltage: string;
   noCurrent: string;
   windows(count: number, mode: string): string;

@@ -37,7 +37,8 @@ export function wordsFor(words: Words, { units, terms, heat }: Reader): Words {
 function namesOf(words: Words, terms: keyof typeof TERM_SETS): Record<Mode, string> {
   const set = TERM_SETS[terms];
   if (words.lang === 'en') return set;
-  const named = (mode: Mode): string => `${words.mode(mode)} ${/\([^)]+\)$/u.exec(set[mode])?.[0]}`;
+  const named = (mode: Mode): string =>
+    [words.mode(mode), /\([^)]+\)$/u.exec(set[mode])?.[0]].filter(Boolean).join(' ');
   return {
     'short-circuit': named('short-circuit'),
     globular: named('globular'),

@@ -1,6 +1,7 @@
 import type { Result } from '../../../analysis/result/index.js';
 import type { DisturbanceKind, Mode, RecordingKind, UnitSystem } from '../../../core/index.js';
 import type { ConditionName, Language } from '../../../messages/index.js';
+import type { AnswerWords } from './answer-words.js';
 import type {
   CompareWords,
   ExpectWords,
@@ -9,6 +10,7 @@ import type {
   SweepWords,
   WatchWords,
 } from './command-words.js';
+import type { GlanceWords } from './glance-words.js';
 import type { PictureWords, TimePictureWords } from './picture-words.js';
 
 /** A text with the language it really is in, for screen readers. */
@@ -72,13 +74,11 @@ export interface ConditionWords {
 /** Headings and lines of the terminal. */
 export interface TerminalWords {
   why: string;
-  more(count: number): string;
   doubts: string;
   assumed: string;
   brief(doubts: number, notes: number): string;
   against: string;
   settings: string;
-  wanted: string;
   whatToChange: string;
   checkNext: string;
   caution: string;
@@ -115,17 +115,14 @@ export interface ReportWords {
   madeBy(tool: string): string;
   chances: string;
   questions: string;
-  reliable: string;
-  nothingAgainst: readonly [answer: string, words: string];
-  doubts(count: number): string;
   assumed(count: number): string;
   fits: string;
   noSetup: string;
-  wanted: string;
-  noWanted: string;
   notStated: string;
   whatToChange: string;
   checkNext: string;
+  /** What codes say of a change of mode. */
+  rules: string;
   cautions: string;
   how: {
     heading: string;
@@ -152,7 +149,6 @@ export interface ReportWords {
     heads: readonly [
       recording: string,
       answer: string,
-      confidence: string,
       settings: string,
       doubts: string,
       length: string,
@@ -160,8 +156,6 @@ export interface ReportWords {
     answers: Record<Answer, string>;
     notStated: string;
     glance: string;
-    glanceOf(run: number): string;
-    glanceDescription: string;
     foot: string;
   };
   compare: {
@@ -178,6 +172,8 @@ export interface ReportWords {
 export interface Texts extends PictureWords {
   /** The language's own name. */
   own: string;
+  glance: GlanceWords;
+  answer: AnswerWords;
   result: ResultWords;
   terminal: TerminalWords;
   report: ReportWords;

@@ -5,6 +5,7 @@ import { OUTCOME_OF_MODE } from '../../process-map/outcomes.js';
 import type { Context } from '../context.js';
 import { sayLoss } from '../losses.js';
 import { type ExplanationRule, lines } from './finding.js';
+import { currentShortfall } from './low-current.js';
 
 /** Volts above the usual loss that two honest meters don't make: own choice, and so are 1 V and 4 V per 100 A below. */
 const CLEAR_EXCESS_V = 0.7;
@@ -20,8 +21,10 @@ export const leadLoss: ExplanationRule = {
     const whole = worst(c, (one) => one.from === 'set' && one.to !== 'source');
     const loss = direct ?? (whole && whole.excessV >= CLEAR_EXCESS_V ? whole : undefined);
     if (loss === undefined) return null;
+    // Volts of a place that nobody stated say little where the amperes are too low as well.
+    const fromNowhere = loss.to === 'trace' && currentShortfall(c) !== null;
     return {
-      weight: direct === undefined ? 0.84 : 0.93,
+      weight: direct !== undefined ? 0.93 : fromNowhere ? 0.6 : 0.84,
       what: message('lead-loss'),
       evidenceFor: [sayLoss(loss)],
       evidenceAgainst: lines(

@@ -12,6 +12,8 @@ import {
 import { ENGLISH } from '../../../../src/apps/view/index.js';
 import { madeRun, madeSound } from '../../../support/report-run.js';
 import { sampleResult } from '../../../support/sample-result.js';
+import { judge } from '../../setup/check/situation.js';
+import { SITUATIONS } from '../../setup/check/situations.js';
 
 const SCRIPT = 'document.title = "ran";';
 const HOSTILE = `"><script>alert(1)</script><img src=x onerror=alert(1)>' \u202egnp.js`;
@@ -27,11 +29,12 @@ describe('runPage', () => {
   const run = madeRun();
   const page = runPage(run, SCRIPT);
 
-  it('says the verdict first, then the questions, the time, the shape and how it was made', () => {
+  it('says the verdict first, then the strip, the reasons, the trust, the time, the shape and how it was made', () => {
     const order = [
-      '<h1 id="verdict-words">Short-circuit transfer</h1>',
-      'very likely, 94 %',
-      'Can I rely on this recording?',
+      '<h1 id="verdict-words">Short-circuit, very likely (94&nbsp;%)</h1>',
+      'class="strip"',
+      'What the trace shows',
+      'How far to trust it',
       'When did it happen?',
       'What does this arc look like?',
       'Why this answer?',
@@ -67,6 +70,16 @@ describe('runPage', () => {
     expect(text).not.toContain('\u202e');
     expect(text.match(/<script/g)).toHaveLength(2);
     expect(text).toContain('&lt;script&gt;alert(1)&lt;/script&gt;');
+  });
+
+  // Rejects a page that sets the cautions of the result beside those of the advice: six lines that nobody reads.
+  it('shows three cautions at most, those made for the advice', () => {
+    const situation = SITUATIONS.find(({ first }) => first === 'hot-dip')!;
+    const text = runPage(madeRun({ crossCheck: judge(situation) }), SCRIPT);
+    const box = /<div class="cautions"[\s\S]*?<\/div>/.exec(text)![0];
+    const lines = [...box.matchAll(/<li>/g)].length;
+    expect(lines).toBeGreaterThan(0);
+    expect(lines).toBeLessThanOrEqual(3);
   });
 
   it('leaves out what the recording does not show', () => {

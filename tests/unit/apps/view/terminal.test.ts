@@ -37,15 +37,15 @@ describe('terminalText', () => {
     expect(lines).toContain('124 arc events a second');
   });
 
-  it('keeps to the width, and to the order: verdict, why, doubts, set-up, check, caution', () => {
+  it('keeps to the width, and to the order: verdict, reasons, trust, set-up, check, caution', () => {
     for (const width of [40, 80, 100]) {
       const text = terminalText(sampleResult({ crossCheck }), { ...look, width });
       const tooLong = text.split('\n').filter((line) => line.length > width);
       expect(tooLong).toEqual([]);
       const heads = text.split('\n').filter((line) => /^[A-Z]/.test(line));
       expect(heads).toEqual([
-        'Why',
-        'Doubts about the recording',
+        'Fits short-circuit',
+        'How far to trust it',
         'Assumed while reading',
         'Against the set-up',
         'Check next',

@@ -90,21 +90,63 @@ describe('the server of the page', () => {
     '/__proto__',
     '/constructor',
   ])('has no file %s', async (path) => {
-    const answer = await raw(`GET ${path} HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n`);
+    const answer = await raw(
+      `GET ${path} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`,
+    );
     expect(answer).toMatch(/^HTTP\/1\.1 404 /);
   });
 
   it('refuses what is too long, what brings a body, and other methods', async () => {
     expect((await ask(`/${'a'.repeat(2000)}`)).status).toBe(414);
-    const body = await raw('GET / HTTP/1.1\r\nHost: a\r\nContent-Length: 9999999999\r\n\r\n');
+    const body = await raw(
+      'GET / HTTP/1.1\r\nHost: localhost\r\nContent-Length: 9999999999\r\n\r\n',
+    );
     expect(body).toMatch(/^HTTP\/1\.1 413 /);
-    const chunked = await raw('GET / HTTP/1.1\r\nHost: a\r\nTransfer-Encoding: chunked\r\n\r\n');
+    const chunked = await raw(
+      'GET / HTTP/1.1\r\nHost: localhost\r\nTransfer-Encoding: chunked\r\n\r\n',
+    );
     expect(chunked).toMatch(/^HTTP\/1\.1 413 /);
-    const huge = `GET / HTTP/1.1\r\nHost: a\r\nX: ${'a'.repeat(40_000)}\r\n\r\n`;
+    const huge = `GET / HTTP/1.1\r\nHost: localhost\r\nX: ${'a'.repeat(40_000)}\r\n\r\n`;
     expect(await raw(huge)).toMatch(/^HTTP\/1\.1 431 /);
     for (const method of ['POST', 'PUT', 'DELETE', 'OPTIONS', 'PATCH'])
       expect((await ask('/', { method })).status).toBe(405);
   });
+
+  // Rejects a server that answers to a name of somebody else's that was pointed at this machine.
+  it.each(['127.0.0.1', '127.0.0.1:4590', 'localhost', 'LOCALHOST:80'])(
+    'answers %s',
+    async (host) => {
+      expect((await ask('/', { headers: { host } })).status).toBe(200);
+    },
+  );
+
+  it.each([
+    'example.org',
+    'localhost.example.org',
+    '127.0.0.1.example.org:4590',
+    '127.0.0.2',
+    '192.0.2.7',
+    'a@localhost',
+    'localhost:80:80',
+    '[::1]',
+  ])('does not answer as %s', async (host) => {
+    expect((await ask('/', { headers: { host } })).status).toBe(421);
+  });
+
+  it('does not answer where no host is named', async () => {
+    expect(await raw('GET / HTTP/1.0\r\n\r\n')).toMatch(/^HTTP\/1\.1 421 /);
+  });
+
+  // Rejects a server whose connections can be used up by opening them and saying nothing.
+  it('answers while 300 silent connections are open, and lets those go', async () => {
+    const silent = Array.from({ length: 300 }, () => connect(port, '127.0.0.1'));
+    for (const one of silent) one.on('error', () => {}).resume();
+    await Promise.all(silent.map((one) => new Promise((open) => one.once('connect', open))));
+    const begun = Date.now();
+    expect((await ask('/')).status).toBe(200);
+    expect(Date.now() - begun).toBeLessThan(2000);
+    await expect.poll(() => silent.every((one) => one.destroyed), { timeout: 9000 }).toBe(true);
+  }, 15_000);
 
   it('says which port is taken', async () => {
     const place = { address: '127.0.0.1', port, open: false };

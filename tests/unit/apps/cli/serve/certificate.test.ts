@@ -1,9 +1,13 @@
-import { X509Certificate } from 'node:crypto';
-import { statSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { createPrivateKey, X509Certificate } from 'node:crypto';
+import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { connect as connectPlain } from 'node:net';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { connect } from 'node:tls';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { ownCertificate } from '../../../../../src/apps/cli/serve/certificate.js';
+import { permittedOnly } from '../../../../../src/apps/cli/serve/name-constraints.js';
 import { startServer } from '../../../../../src/apps/cli/serve/server.js';
 import { scratch } from '../../../../support/scratch.js';
 
@@ -44,8 +48,89 @@ describe('the certificate of this machine', () => {
         });
         socket.on('error', (error: NodeJS.ErrnoException) => resolve(String(error.code)));
       });
-    expect(await meet(certificate.cert)).toBe('trusted');
+    expect(await meet(certificate.authority)).toBe('trusted');
+    // Opened and silent, before any handshake: more than the server holds at a time.
+    const silent = Array.from({ length: 250 }, () => connectPlain(port, '127.0.0.1'));
+    for (const one of silent) one.on('error', () => {});
+    await Promise.all(silent.map((one) => new Promise((open) => one.once('connect', open))));
+    expect(await meet(certificate.authority)).toBe('trusted');
+    for (const one of silent) one.destroy();
     expect(await meet()).toMatch(/SELF_SIGNED|UNABLE_TO_VERIFY/);
     server.close();
+  });
+
+  // Rejects an authority whose key lies about, and a certificate that could itself sign for other names.
+  it('can sign nothing, and the key of what vouches for it is nowhere', async () => {
+    const folder = join(scratch(), 'certificate');
+    const { cert, key, authority, file } = await ownCertificate(['192.0.2.7'], folder);
+    expect(new X509Certificate(cert).ca).toBe(false);
+    expect(new X509Certificate(authority).ca).toBe(true);
+    expect(readFileSync(file, 'utf8')).toBe(authority);
+    const owner = new X509Certificate(cert).publicKey.export({ type: 'spki', format: 'pem' });
+    const vouching = new X509Certificate(authority).publicKey.export({
+      type: 'spki',
+      format: 'pem',
+    });
+    expect(vouching).not.toBe(owner);
+    expect(key).toContain('PRIVATE KEY');
+    expect(new X509Certificate(authority).checkPrivateKey(createPrivateKey(key))).toBe(false);
+  });
+
+  // An earlier kind was an authority with its key beside it.
+  it('replaces one that could sign', async () => {
+    const folder = join(scratch(), 'certificate');
+    const first = await ownCertificate(['192.0.2.7'], folder);
+    writeFileSync(join(folder, 'serve-certificate.pem'), first.authority);
+    expect((await ownCertificate(['192.0.2.7'], folder)).made).toBe(true);
+  });
+});
+
+/** A chain below an authority with these constraints, for whatever name, judged by OpenSSL. */
+describe('the limits of the authority (RFC 5280, 4.2.1.10), as OpenSSL reads them', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'arc-test-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+  const openssl = (...words: string[]): string =>
+    execFileSync('openssl', words, { cwd: folder, encoding: 'utf8', stdio: 'pipe' });
+
+  /** Signs a certificate for `name` by an authority of the test that carries our extension. */
+  const judged = (name: string, permitted: Uint8Array): string => {
+    const value = Buffer.from(permitted).toString('hex').replace(/../g, '$&:').slice(0, -1);
+    writeFileSync(
+      join(folder, 'ca.cnf'),
+      `[req]\ndistinguished_name=d\nx509_extensions=e\nprompt=no\n[d]\nCN=a\n[e]\nbasicConstraints=critical,CA:TRUE\n2.5.29.30=critical,DER:${value}\n`,
+    );
+    const made = ['-newkey', 'ec', '-pkeyopt', 'ec_paramgen_curve:P-256', '-nodes'];
+    openssl('req', '-x509', ...made, '-keyout', 'ca.key', '-out', 'ca.pem', '-config', 'ca.cnf');
+    writeFileSync(join(folder, 'leaf.cnf'), `subjectAltName=${name}\n`);
+    openssl('req', ...made, '-keyout', 'leaf.key', '-out', 'leaf.csr', '-subj', '/O=b');
+    const by = ['-CA', 'ca.pem', '-CAkey', 'ca.key', '-CAcreateserial', '-extfile', 'leaf.cnf'];
+    openssl('x509', '-req', '-in', 'leaf.csr', ...by, '-out', 'leaf.pem');
+    try {
+      return openssl('verify', '-CAfile', 'ca.pem', 'leaf.pem').trim();
+    } catch (error) {
+      return String((error as { stderr: string }).stderr);
+    }
+  };
+
+  const ours = permittedOnly(['192.0.2.7', '2001:db8::7'], ['localhost']);
+
+  it.each(['IP:192.0.2.7', 'IP:2001:db8::7', 'DNS:localhost'])('let pass %s', (name) => {
+    expect(judged(name, ours)).toBe('leaf.pem: OK');
+  });
+
+  it.each(['IP:192.0.2.8', 'IP:2001:db8::8', 'DNS:example.org', 'DNS:bank.example'])(
+    'keep out %s',
+    (name) => {
+      expect(judged(name, ours)).toContain('permitted subtree violation');
+    },
+  );
+
+  it('stand in the authority that is made, and are critical', async () => {
+    const { file } = await ownCertificate(['192.0.2.7'], join(scratch(), 'certificate'));
+    const text = openssl('x509', '-in', file, '-noout', '-text');
+    expect(text).toMatch(
+      /Name Constraints: critical\s+Permitted:\s+DNS:localhost\s+IP:192\.0\.2\.7\/255\.255\.255\.255/,
+    );
+    expect(text).toMatch(/CA:TRUE, pathlen:0/);
   });
 });

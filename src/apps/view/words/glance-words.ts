@@ -1,0 +1,142 @@
+import type { Mode } from '../../../core/index.js';
+
+/** What a run is answered with when it is read from afar. */
+export type GlanceKind = Mode | 'mixed' | 'open' | 'no-arc' | 'failed';
+
+/** What is said where no advice with a direction is at hand. */
+export type PlainTodo =
+  | 'keep'
+  | 'state-wanted'
+  | 'state-setup'
+  | 'no-arc'
+  | 'too-short'
+  | 'too-loud'
+  | 'again'
+  | 'unreadable';
+
+/** The answer in words that are read at two metres, or heard. */
+export interface GlanceWords {
+  /** In lines, as large letters. */
+  names: Readonly<Record<GlanceKind, readonly string[]>>;
+  /** Where two modes are left, in lines. */
+  either(modes: readonly [Mode, Mode]): readonly string[];
+  /** Stands before the wanted mode. */
+  wanted: string;
+  wantedName: Readonly<Record<Mode, string>>;
+  /** What the sign beside the wanted mode says. */
+  signs: Readonly<Record<'right' | 'wrong' | 'open', string>>;
+  todo: Readonly<Record<PlainTodo, string>>;
+  /** Stands below every advice that could be acted on. */
+  procedure: string;
+  /** `Globular, likely, 89 percent. Wanted spray: no. …` */
+  spoken(said: {
+    name: string;
+    sure: { word: string; figure: string } | null;
+    wanted: { name: string; answer: 'right' | 'wrong' | 'open' } | null;
+    todo: string;
+  }): string;
+}
+
+export const ENGLISH_GLANCE: GlanceWords = {
+  names: {
+    'short-circuit': ['SHORT-', 'CIRCUIT'],
+    globular: ['GLOBULAR'],
+    spray: ['SPRAY'],
+    'pulsed-spray': ['PULSED', 'SPRAY'],
+    mixed: ['MIXED'],
+    open: ['NOT', 'CLEAR'],
+    'no-arc': ['NO ARC'],
+    failed: ['CAN’T', 'READ IT'],
+  },
+  either: ([one, other]) => [EITHER[one], `OR ${EITHER[other]}`],
+  wanted: 'WANTED',
+  wantedName: {
+    'short-circuit': 'SHORT-CIRCUIT',
+    globular: 'GLOBULAR',
+    spray: 'SPRAY',
+    'pulsed-spray': 'PULSED SPRAY',
+  },
+  signs: { right: 'that is what came', wrong: 'something else came', open: 'not settled' },
+  todo: {
+    keep: 'Right mode. Leave the settings as they are.',
+    'state-wanted': 'Tap “Wanted” before the next run to be told what to change.',
+    'state-setup': 'State wire, gas, volts and feed to be told which way to turn.',
+    'no-arc': 'No arc was heard. Stand the phone 0.5 m from the arc and weld again.',
+    'too-short': 'Too little arc to tell. Weld 10 s without a stop.',
+    'too-loud': 'The sound is cut off. Move the phone back and weld again.',
+    again: 'Change nothing on this. Record again, nearer, for 10 s.',
+    unreadable: 'This recording can’t be judged. Record again.',
+  },
+  procedure: 'Only as far as your qualified procedure allows.',
+  spoken: ({ name, sure, wanted, todo }) => {
+    const answers = { right: 'yes', wrong: 'no', open: 'not settled' };
+    const figure = sure && `${sure.word}, ${sure.figure.replace(' %', ' percent')}`;
+    return [
+      `${name}${figure ? `, ${figure}` : ''}.`,
+      wanted ? `Wanted ${wanted.name}: ${answers[wanted.answer]}.` : '',
+      todo,
+    ]
+      .filter((one) => one !== '')
+      .join(' ');
+  },
+};
+
+const EITHER: Readonly<Record<Mode, string>> = {
+  'short-circuit': 'SHORT-CIRC.',
+  globular: 'GLOBULAR',
+  spray: 'SPRAY',
+  'pulsed-spray': 'PULSED',
+};
+
+export const GERMAN_GLANCE: GlanceWords = {
+  names: {
+    'short-circuit': ['KURZ-', 'LICHTBOGEN'],
+    globular: ['ÜBERGANGS-', 'LICHTBOGEN'],
+    spray: ['SPRÜH-', 'LICHTBOGEN'],
+    'pulsed-spray': ['IMPULS-', 'LICHTBOGEN'],
+    mixed: ['GEMISCHT'],
+    open: ['NICHT', 'KLAR'],
+    'no-arc': ['KEIN', 'LICHTBOGEN'],
+    failed: ['NICHT', 'LESBAR'],
+  },
+  either: ([one, other]) => [OHNE_BOGEN[one], `ODER ${OHNE_BOGEN[other]}`, 'LICHTBOGEN'],
+  wanted: 'GEWÜNSCHT',
+  wantedName: {
+    'short-circuit': 'KURZLICHTBOGEN',
+    globular: 'ÜBERGANGSLICHTBOGEN',
+    spray: 'SPRÜHLICHTBOGEN',
+    'pulsed-spray': 'IMPULSLICHTBOGEN',
+  },
+  signs: { right: 'der kam auch', wrong: 'es kam ein anderer', open: 'nicht entschieden' },
+  todo: {
+    keep: 'Richtige Lichtbogenart. Einstellung so lassen.',
+    'state-wanted':
+      'Vor dem nächsten Versuch „Gewünscht“ antippen, dann steht hier, was zu ändern ist.',
+    'state-setup':
+      'Draht, Gas, Spannung und Vorschub angeben, dann steht hier, wohin zu drehen ist.',
+    'no-arc': 'Kein Lichtbogen zu hören. Telefon 0,5 m vom Lichtbogen stellen, neu schweißen.',
+    'too-short': 'Zu wenig Lichtbogen. 10 s ohne Absetzen schweißen.',
+    'too-loud': 'Der Ton ist übersteuert. Telefon weiter weg stellen, neu schweißen.',
+    again: 'Daraufhin nichts verstellen. Noch einmal aufnehmen, näher, 10 s lang.',
+    unreadable: 'Diese Aufnahme lässt sich nicht beurteilen. Noch einmal aufnehmen.',
+  },
+  procedure: 'Nur soweit es die qualifizierte Schweißanweisung zulässt.',
+  spoken: ({ name, sure, wanted, todo }) => {
+    const answers = { right: 'ja', wrong: 'nein', open: 'nicht entschieden' };
+    const figure = sure && `${sure.word}, ${sure.figure.replace(' %', ' Prozent')}`;
+    return [
+      `${name}${figure ? `, ${figure}` : ''}.`,
+      wanted ? `Gewünscht war ${wanted.name}: ${answers[wanted.answer]}.` : '',
+      todo,
+    ]
+      .filter((one) => one !== '')
+      .join(' ');
+  },
+};
+
+const OHNE_BOGEN: Readonly<Record<Mode, string>> = {
+  'short-circuit': 'KURZ-',
+  globular: 'ÜBERGANGS-',
+  spray: 'SPRÜH-',
+  'pulsed-spray': 'IMPULS-',
+};
