@@ -1,6 +1,7 @@
 // Draws the example sounds of the page anew: `npm run build && node bin/build/example-sounds.js`. The same bytes each
 // time. A sound is taken only where the events that mark its mode can be told by ear (`heardMode`).
 import { writeFileSync } from 'node:fs';
+import { encodeAdpcm } from '../../dist/apps/page/sounds/adpcm.js';
 import { createRandom } from '../../dist/core/index.js';
 import {
   atRate,
@@ -12,7 +13,6 @@ import {
   simulateArc,
   simulateDrySound,
 } from '../../dist/lab/simulate/index.js';
-import { encodeAdpcm } from './adpcm.js';
 
 const OUT = 'src/apps/page/sounds';
 const RATE_HZ = 22_050;
@@ -73,7 +73,8 @@ function draw(mode, k) {
     wrongShare: 0,
   });
   const run = simulateArc(scenario);
-  if (run.truth.mode !== mode || !run.truth.unambiguous || run.truth.arcOn.length !== 1) return null;
+  if (run.truth.mode !== mode || !run.truth.unambiguous || run.truth.arcOn.length !== 1)
+    return null;
   const acoustics = drawAcoustics(random.fork('sound'), { family: 'voiced' });
   const dry = simulateDrySound(run, acoustics);
   const from = FROM_S;
@@ -84,7 +85,8 @@ function draw(mode, k) {
   const kind = MARKS[mode];
   if (heard !== mode || !audible[kind]?.isAudible) return null;
   const whole = Float64Array.from(dry.rest);
-  for (const part of Object.values(dry.events)) part.forEach((value, i) => (whole[i] += value));
+  for (const part of Object.values(dry.events))
+    for (let i = 0; i < whole.length; i++) whole[i] += part[i];
   const slice = whole.subarray(Math.round(from * dry.rateHz), Math.round(to * dry.rateHz));
   const samples = faded(atRate(slice, dry.rateHz, RATE_HZ));
   const marksS = dry.eventsS[kind]

@@ -73,9 +73,7 @@ function kindOf({ status, mode }: Result): GlanceKind {
 function nameOf(result: Result, words: Words): string {
   const { status, mode } = result;
   if (status === 'ok' && mode !== null && mode !== 'mixed') return words.mode(mode);
-  return status === 'ok'
-    ? words.result.transfer('mixed')
-    : words.result.headlines[status].short;
+  return status === 'ok' ? words.result.transfer('mixed') : words.result.headlines[status].short;
 }
 
 /** The two modes that are left of an answer that names none; null where it is not down to two. */

@@ -26,6 +26,7 @@ export type { EventRates } from './timeline-bar.js';
 export { visible, visibleWithin } from './visible.js';
 export { ENGLISH_TIME } from './words/english.js';
 export { GERMAN_TIME } from './words/german.js';
+export type { GlanceKind } from './words/glance-words.js';
 export {
   ENGLISH,
   firstKnown,
@@ -39,5 +40,4 @@ export {
   type Words,
   wordsFor,
 } from './words/index.js';
-export type { GlanceKind } from './words/glance-words.js';
 export type * from './words/picture-words.js';

@@ -1,3 +1,4 @@
+import type { Mode } from '../../../core/index.js';
 import { csvCell, csvHeader, csvRow, jsonText, viewVerdict } from '../../view/index.js';
 import type { Judged } from '../messages.js';
 import type { Run } from '../storage/database.js';
@@ -74,6 +75,16 @@ export class RunActions {
     const judged = await again.done.catch(() => null);
     this.#store.set({ drawing: false });
     return this.#store.state.shown?.run.id === run.id ? judged : null;
+  }
+
+  /** The trainer's own word on the run that is open; null takes it back. */
+  async label(mode: Mode | null): Promise<void> {
+    const { shown } = this.#store.state;
+    if (!shown) return;
+    const { trainerMode: _, ...rest } = shown.run;
+    const run: Run = mode === null ? rest : { ...rest, trainerMode: mode };
+    this.#store.set({ shown: { ...shown, run } });
+    if (shown.kept !== 'no') await this.#runStore.update(run);
   }
 
   /** Takes a run into the comparison or out of it; a third one replaces the first. */

@@ -3,10 +3,12 @@ import type { Evidence } from '../../view/evidence/index.js';
 import type { Interruption } from '../capture/interruption.js';
 import type { MicrophoneTrouble } from '../capture/microphone.js';
 import type { Drawn, LiveState, RawSetup } from '../messages.js';
+import type { DrillKind, DrillQuestion, DrillScore } from '../sounds/drill.js';
+import type { Example } from '../sounds/examples.js';
 import type { Run } from '../storage/database.js';
 import type { Words } from '../words/index.js';
 
-export const TABS = ['record', 'verdict', 'runs', 'files', 'about'] as const;
+export const TABS = ['record', 'verdict', 'runs', 'listen', 'files', 'about'] as const;
 export type Tab = (typeof TABS)[number];
 
 /** The run that is open, with what is drawn of it. */
@@ -38,6 +40,38 @@ export interface Leftover {
   createdMs: number;
 }
 
+/** What can be picked by tapping. */
+export const SHEETS = [
+  'student',
+  'booth',
+  'expect',
+  'wireDiameter',
+  'wireMaterial',
+  'gas',
+  'setVoltage',
+  'wireFeed',
+] as const;
+export type SheetKey = (typeof SHEETS)[number];
+
+export interface Sheet {
+  key: SheetKey;
+  /** What was typed on the number pad so far. */
+  digits: string;
+}
+
+/** A sound that is being played. */
+export interface Playing {
+  id: string;
+  lengthS: number;
+}
+
+export interface Drill {
+  kind: DrillKind;
+  questions: readonly DrillQuestion[];
+  /** Place of the question that is open. */
+  at: number;
+}
+
 /** Everything the page shows. Views draw it; actions change it. */
 export interface State {
   words: Words;
@@ -55,12 +89,25 @@ export interface State {
   trouble: MicrophoneTrouble | null;
   leftovers: readonly Leftover[];
   setup: RawSetup;
-  /** What refuses the set-up as typed; null where nothing does. */
-  setupError: { error: unknown } | null;
+  /** What each field is refused for, by its key. Such fields are left out of the comparison, and stop nothing. */
+  wrong: Readonly<Record<string, unknown>>;
+  /** The list or number pad that is open. */
+  sheet: Sheet | null;
   student: string;
   booth: string;
   booths: readonly string[];
   tones: boolean;
+  /** The answer is read out. */
+  speaks: boolean;
+  /** Recordings stop by themselves once the arc is out. */
+  stopsItself: boolean;
+  /** Seconds from pressing Record to "your turn". */
+  countdownS: number;
+  examples: readonly Example[];
+  /** What sounds just now. */
+  playing: Playing | null;
+  drill: Drill | null;
+  scores: Readonly<Record<DrillKind, DrillScore>>;
   shown: Shown | null;
   drawing: boolean;
   runs: readonly Run[];
@@ -88,11 +135,19 @@ export function initialState(words: Words, units: UnitSystem = 'metric'): State 
     trouble: null,
     leftovers: [],
     setup: {},
-    setupError: null,
+    wrong: {},
+    sheet: null,
     student: '',
     booth: '',
     booths: [],
     tones: true,
+    speaks: false,
+    stopsItself: true,
+    countdownS: 5,
+    examples: [],
+    playing: null,
+    drill: null,
+    scores: { simulated: {}, own: {} },
     shown: null,
     drawing: false,
     runs: [],

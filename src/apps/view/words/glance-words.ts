@@ -110,8 +110,10 @@ export const GERMAN_GLANCE: GlanceWords = {
   signs: { right: 'der kam auch', wrong: 'es kam ein anderer', open: 'nicht entschieden' },
   todo: {
     keep: 'Richtige Lichtbogenart. Einstellung so lassen.',
-    'state-wanted': 'Vor dem nächsten Versuch „Gewünscht“ antippen, dann steht hier, was zu ändern ist.',
-    'state-setup': 'Draht, Gas, Spannung und Vorschub angeben, dann steht hier, wohin zu drehen ist.',
+    'state-wanted':
+      'Vor dem nächsten Versuch „Gewünscht“ antippen, dann steht hier, was zu ändern ist.',
+    'state-setup':
+      'Draht, Gas, Spannung und Vorschub angeben, dann steht hier, wohin zu drehen ist.',
     'no-arc': 'Kein Lichtbogen zu hören. Telefon 0,5 m vom Lichtbogen stellen, neu schweißen.',
     'too-short': 'Zu wenig Lichtbogen. 10 s ohne Absetzen schweißen.',
     'too-loud': 'Der Ton ist übersteuert. Telefon weiter weg stellen, neu schweißen.',
