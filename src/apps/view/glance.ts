@@ -143,5 +143,8 @@ function adviceOf({ crossCheck }: Result, words: Words): Todo | null {
   const text = advice[at];
   if (text !== undefined) return { text: tell(text, codes[at], words), acts: true };
   const [first] = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank);
-  return first ? { text: tell(first.check, first.checkMessage, words), acts: true } : null;
+  if (!first) return null;
+  const short = words.glance.checks[first.checkMessage?.code ?? ''];
+  const whole = (): LocalizedText => tell(first.check, first.checkMessage, words);
+  return { text: short === undefined ? whole() : { text: short, lang: words.lang }, acts: true };
 }

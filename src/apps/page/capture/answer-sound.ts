@@ -17,7 +17,7 @@ export class AnswerSound {
 
   async play(kind: AnswerKind): Promise<void> {
     const context = this.#context;
-    if (!context || context.state !== 'running') return;
+    if (context?.state !== 'running') return;
     NOTES_HZ[kind].forEach((frequency, k) => {
       const atS = context.currentTime + 0.02 + k * NOTE_S;
       const tone = new OscillatorNode(context, { frequency });

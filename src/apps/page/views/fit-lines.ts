@@ -2,10 +2,11 @@ import { Component, type ComponentChild, createRef, h } from 'preact';
 
 interface Props {
   lines: readonly string[];
+  /** Letters are never larger than this, px. */
+  largestPx: number;
 }
 
-/** Letters are never larger than this, px, nor taken together than this share of the screen's height. */
-const LARGEST_PX = 170;
+/** Lines together take no more than this share of the screen's height. */
 const MOST_OF_HEIGHT = 0.26;
 const TRIAL_PX = 100;
 
@@ -35,7 +36,8 @@ export class FitLines extends Component<Props> {
     const widths = [...place.children].map((one) => (one as HTMLElement).offsetWidth);
     const byWidth = (TRIAL_PX * place.clientWidth) / Math.max(1, ...widths);
     const byHeight = (MOST_OF_HEIGHT * innerHeight) / this.props.lines.length;
-    place.style.fontSize = `${Math.floor(Math.min(LARGEST_PX, byWidth, byHeight))}px`;
+    const { largestPx } = this.props;
+    place.style.fontSize = `${Math.floor(Math.min(largestPx, byWidth, byHeight))}px`;
   }
 
   render({ lines }: Props): ComponentChild {

@@ -8,6 +8,11 @@ import { modeDrawing } from './mode-drawing.js';
 import { modeGround } from './mode-ground.js';
 import type { View } from './view.js';
 
+/** From so many signs on a line of advice is set smaller, so that it stays on the screen. */
+const LONG = 100;
+const NAME_PX = 170;
+const WANTED_PX = 52;
+
 /** The answer as a screen of its own: to be read at two metres, with gloves on, without colour. */
 export function glanceView(view: View, run: Run): ComponentChild {
   const { state } = view;
@@ -15,7 +20,7 @@ export function glanceView(view: View, run: Run): ComponentChild {
   const glance = glanceOf(run, state);
   const { headline } = viewVerdict(run.result, words);
   return h('div', { class: 'glance' }, [
-    h('div', { class: `field field-${glance.kind}` }, [
+    h('div', { class: `answer-field field-${glance.kind}` }, [
       modeGround(glance.kind),
       h('p', { class: 'field-head' }, [
         h('span', null, page.runOf(run.student, numberOf(state.runs, run))),
@@ -25,7 +30,7 @@ export function glanceView(view: View, run: Run): ComponentChild {
       h('div', { class: 'drawing-place', key: run.id }, modeDrawing(glance.kind)),
       h('h1', { class: 'answer-name' }, [
         h('span', { class: 'only-read', id: 'verdict-words' }, headline),
-        h(FitLines, { lines: glance.name }),
+        h(FitLines, { lines: glance.name, largestPx: NAME_PX }),
       ]),
       glance.sure
         ? h('p', { class: 'how-sure' }, `${glance.sure.word} · ${glance.sure.figure}`)
@@ -36,7 +41,11 @@ export function glanceView(view: View, run: Run): ComponentChild {
       'div',
       { class: 'todo', lang: glance.todo.lang === state.words.lang ? null : glance.todo.lang },
       [
-        h('p', { class: 'todo-line' }, said(view, glance.todo)),
+        h(
+          'p',
+          { class: glance.todo.text.length > LONG ? 'todo-line todo-long' : 'todo-line' },
+          said(view, glance.todo),
+        ),
         glance.procedure ? h('p', { class: 'small' }, glance.procedure) : null,
       ],
     ),
@@ -48,10 +57,10 @@ function wantedView({ state }: View, { wanted }: GlanceView): ComponentChild {
   const { wanted: before } = state.words.view.glance;
   return h('p', { class: `wanted wanted-${wanted.answer}` }, [
     answerSign(wanted.answer),
-    h('span', null, [
-      h('span', { class: 'wanted-before' }, `${before} `),
-      h('strong', null, wanted.name),
-      h('span', { class: 'only-read' }, `: ${wanted.sign}`),
+    h('span', { class: 'wanted-words' }, [
+      h('span', { class: 'only-read' }, `${before} ${wanted.name}: ${wanted.sign}`),
+      h('span', { 'aria-hidden': 'true' }, before),
+      h(FitLines, { lines: [wanted.name], largestPx: WANTED_PX }),
     ]),
   ]);
 }

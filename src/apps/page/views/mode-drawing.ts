@@ -17,9 +17,9 @@ const dot = (x: number, y: number, r: number, more = ''): ComponentChild =>
 const sign = (text: string, y: number): ComponentChild =>
   h('text', { class: 'drawing-sign', x: 120, y, 'text-anchor': 'middle' }, text);
 
-/** A wire of width 20 that ends at `toY`, about `x`. */
+/** A wire of width 20 about `x` that ends at `toY` and comes from above the drawing. */
 const wire = (x: number, toY: number): ComponentChild =>
-  line(`M${x - 10} 0V${toY}M${x + 10} 0V${toY}`);
+  line(`M${x - 10} -300V${toY}M${x + 10} -300V${toY}`);
 const PLATE = line('M6 128C40 126 70 130 88 134M152 134C170 130 200 126 234 128');
 const pool = (depth: number): ComponentChild =>
   line(`M88 134Q120 ${134 - depth} 152 134Q120 ${134 + depth} 88 134Z`, 'pool');

@@ -56,6 +56,6 @@ export function modeStrip({ state }: View, result: Result): ComponentChild {
       h('span', null, '0 s'),
       h('span', null, time(lengthS)),
     ]),
-    h('p', { class: 'small' }, said),
+    parts.length > 1 ? h('p', { class: 'small', 'aria-hidden': 'true' }, said) : null,
   ]);
 }

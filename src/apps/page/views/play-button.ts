@@ -14,7 +14,7 @@ export function playButton(
     { type: 'button', class: 'play', onClick: () => (on ? app.ears.stop() : void play()) },
     [
       h('span', { class: `sign ${on ? 'square' : 'triangle'}`, 'aria-hidden': 'true' }),
-      h('span', null, on ? `${state.words.page.hear.playing}: ${label}` : label),
+      h('span', null, on ? state.words.page.hear.playing : label),
     ],
   );
 }

@@ -10,10 +10,10 @@ export interface Choice {
   also?: string;
 }
 
-/** Sizes as sold, in the units of the reader; 0.023 in is rare in millimetres and the other way round, so each names both. */
+/** Sizes as sold, in the units of the reader, the other beside. */
 export function wireChoices(units: UnitSystem): Choice[] {
   return WIRE_SIZES.map(({ name, soldAsMm }) => {
-    const mm = `${soldAsMm} mm`;
+    const mm = `${soldAsMm.toFixed(1)} mm`;
     return units === 'inch' ? { value: name, also: mm } : { value: mm, also: name };
   });
 }

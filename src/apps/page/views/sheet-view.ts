@@ -69,7 +69,7 @@ function listView(
       {
         type: 'button',
         class: key === 'expect' && value !== '' ? `pick-one field-${value}` : 'pick-one',
-        'aria-pressed': now === value ? 'true' : 'false',
+        'aria-pressed': value !== '' && now === value ? 'true' : 'false',
         onClick: () => app.setup.pick(key, value),
       },
       [h('span', null, name), also ? h('small', null, also) : null],

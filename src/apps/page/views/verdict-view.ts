@@ -73,11 +73,11 @@ function heardAndWanted({ run }: Shown): Mode[] {
   return [...new Set(both)];
 }
 
-/** In how much of the arc, how many events, and why it is said so. */
+/** In how much of the arc, how many events a second, and why no mode is named where none is. */
 function where(view: View, { verdict, file }: ResultView): ComponentChild {
   const lines = [verdict.where, verdict.rates, verdict.leaning ?? ''].filter((line) => line !== '');
   return h('div', { class: 'where' }, [
-    h('p', null, said(view, verdict.why)),
+    verdict.status === 'ok' ? null : h('p', null, said(view, verdict.why)),
     ...lines.map((line) => h('p', null, line)),
     h('p', { class: 'small file' }, file),
   ]);
