@@ -34,7 +34,9 @@ const USUAL_HZ = {
   spray: [100, 350],
   'pulsed-spray': [50, 250],
 };
-const LOUDEST = 0.7;
+/** All are brought to one loudness, so that none is told by it; what rises above is held. */
+const RMS = 0.12;
+const LOUDEST = 0.9;
 
 const parts = [];
 const index = [];
@@ -90,20 +92,19 @@ function draw(mode, k) {
   const slice = whole.subarray(Math.round(from * dry.rateHz), Math.round(to * dry.rateHz));
   const samples = faded(atRate(slice, dry.rateHz, RATE_HZ));
   const marksS = dry.eventsS[kind]
-    .map((s) => s + dry.delayS - from)
-    .filter((s) => s >= 0 && s < LENGTH_S)
-    .map((s) => Math.round(1000 * s) / 1000);
+    .map((s) => Math.round(1000 * (s + dry.delayS - from)) / 1000)
+    .filter((s) => s >= 0 && s < LENGTH_S);
   const perS = marksS.length / LENGTH_S;
   const [least, most] = USUAL_HZ[mode];
   return perS >= least && perS <= most ? { samples, marksS } : null;
 }
 
-/** Brought to one peak, with soft ends. */
+/** Brought to one loudness, with soft ends. */
 function faded(samples) {
-  const peak = samples.reduce((most, one) => Math.max(most, Math.abs(one)), 0);
+  const rms = Math.sqrt(samples.reduce((sum, one) => sum + one * one, 0) / samples.length);
   const soft = Math.round(0.03 * RATE_HZ);
   return Float64Array.from(samples, (value, i) => {
     const edge = Math.min(1, (i + 1) / soft, (samples.length - i) / soft);
-    return ((LOUDEST * value) / peak) * edge;
+    return Math.max(-LOUDEST, Math.min(LOUDEST, (RMS * value) / rms)) * edge;
   });
 }
