@@ -12,6 +12,7 @@ import { glanceOf } from './run-words.js';
 import { newId, recordingName, runOf, stated } from './runs.js';
 import type { Leftover, Shown } from './state.js';
 import type { Store } from './store.js';
+import { toTop } from './to-top.js';
 import { usableSetup } from './usable-setup.js';
 
 /** Levels kept for the strip: the last ten seconds at ten a second. */
@@ -84,7 +85,7 @@ export class RecordingActions {
     const run = { ...made, hasFile: file !== null };
     const shown: Shown = { run, file, interruption, evidence: null, pictures: null, kept: 'yes' };
     this.#store.set({ phase: 'idle', tab: 'verdict', drawing: true, shown });
-    scrollTo(0, 0);
+    toTop();
     void this.#tellAnswer(run);
     const kept = await this.#runStore.keep(run, file);
     const now = this.#store.state.shown;

@@ -8,6 +8,7 @@ import type { RunStore } from './run-store.js';
 import { saveAs } from './save.js';
 import type { Shown } from './state.js';
 import type { Store } from './store.js';
+import { toTop } from './to-top.js';
 
 /** Prior probability of an arc where somebody says that they welded. */
 const SURELY_A_WELD = 0.95;
@@ -29,6 +30,7 @@ export class RunActions {
     const kept = stored ? 'yes' : 'only-result';
     const shown = { run, file, evidence: null, pictures: null, kept, interruption: null } as const;
     this.#store.set({ shown, tab: 'verdict' });
+    toTop();
   }
 
   /** Judges the kept file again, for its pictures; the answer stays the one that was given. */

@@ -6,8 +6,6 @@ import type { View } from './view.js';
 
 const QUIETEST_DB = -60;
 const CELLS = 20;
-/** "Your turn" stays this long where no arc is struck, s. */
-const TURN_SHOWN_S = 6;
 
 /** While recording: few, large words, to be read by somebody beside it, or afterwards. */
 export function liveView({ state }: View): ComponentChild {
@@ -33,12 +31,13 @@ export function liveView({ state }: View): ComponentChild {
   ]);
 }
 
-/** Counted from the first sample: everything is recorded meanwhile. Null once the arc burns. */
-function turnWords({ live, countdownS, words }: State): string | null {
+/** Counted from the first sample: everything is recorded meanwhile. Null while the arc burns. */
+function turnWords({ live, countdownS, stopsItself, words }: State): string | null {
   const timeS = live?.timeS ?? 0;
-  if (live?.arc || (live?.usableS ?? 0) > 0) return null;
+  if (live?.arc) return null;
+  if ((live?.usableS ?? 0) > 0) return stopsItself ? words.page.stopsSoon : null;
   if (timeS < countdownS) return words.page.turnIn(Math.ceil(countdownS - timeS));
-  return timeS < countdownS + TURN_SHOWN_S ? words.page.yourTurn : null;
+  return words.page.yourTurn;
 }
 
 function coachNow({ live, levels, keptOn }: State): ReturnType<typeof coachingOf> {

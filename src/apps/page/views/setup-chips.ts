@@ -55,14 +55,16 @@ export function wrongFields(view: View): ComponentChild {
   if (entries.length === 0) return null;
   const nameOf = (key: string): string =>
     words.page.chips[key as SheetKey] ?? words.page.fields[key]?.label ?? key;
-  return h(
-    'ul',
-    { class: 'wrong-fields', role: 'alert' },
-    entries.map(([key, error]) =>
-      h('li', null, [
-        h('strong', null, words.page.leftOut(nameOf(key))),
-        ...sentencesOf(error, words).flatMap((one) => [' ', said(view, one)]),
-      ]),
+  return h('div', { class: 'wrong-fields', role: 'alert' }, [
+    h(
+      'ul',
+      null,
+      entries.map(([key, error]) =>
+        h('li', null, [
+          h('strong', null, words.page.leftOut(nameOf(key))),
+          ...sentencesOf(error, words).flatMap((one) => [' ', said(view, one)]),
+        ]),
+      ),
     ),
-  );
+  ]);
 }

@@ -11,6 +11,8 @@ export interface InstrumentWords {
   coach: Readonly<Record<Coaching, string>>;
   turnIn(seconds: number): string;
   yourTurn: string;
+  /** The arc is out, and the recording about to stop. */
+  stopsSoon: string;
   stopsHint: string;
   options: string;
   stopsItself: string;
@@ -73,7 +75,7 @@ export const ENGLISH_INSTRUMENT: InstrumentWords = {
     'Helmet down, gloves and jacket on, curtain closed, fume extraction running. Then step away from the phone.',
   place: 'Phone on its stand, 0.5 m from the arc, out of the spatter.',
   coach: {
-    waiting: 'Listening. Strike when it is your turn.',
+    waiting: 'Listening.',
     good: 'Level is good.',
     'too-quiet': 'Too quiet. Move the phone nearer, or take off its cover.',
     clipped: 'Too loud: the sound is cut off. Move the phone back.',
@@ -83,6 +85,7 @@ export const ENGLISH_INSTRUMENT: InstrumentWords = {
   },
   turnIn: (seconds) => `Your turn in ${seconds}`,
   yourTurn: 'Your turn: weld',
+  stopsSoon: 'The arc is out',
   stopsHint: 'stops when the arc is out',
   options: 'Sounds, voice, countdown',
   stopsItself: 'Stop by itself 3 s after the arc is out',
@@ -174,7 +177,7 @@ export const GERMAN_INSTRUMENT: InstrumentWords = {
     'Helm zu, Handschuhe und Jacke an, Vorhang zu, Absaugung läuft. Dann weg vom Telefon.',
   place: 'Telefon auf dem Stativ, 0,5 m vom Lichtbogen, weg von Spritzern.',
   coach: {
-    waiting: 'Es wird zugehört. Zünden, wenn Sie dran sind.',
+    waiting: 'Es wird zugehört.',
     good: 'Der Pegel ist gut.',
     'too-quiet': 'Zu leise. Telefon näher stellen oder die Hülle abnehmen.',
     clipped: 'Zu laut: der Ton ist übersteuert. Telefon weiter weg stellen.',
@@ -183,6 +186,7 @@ export const GERMAN_INSTRUMENT: InstrumentWords = {
   },
   turnIn: (seconds) => `Sie sind dran in ${seconds}`,
   yourTurn: 'Sie sind dran: schweißen',
+  stopsSoon: 'Der Lichtbogen ist aus',
   stopsHint: 'endet, wenn der Lichtbogen aus ist',
   options: 'Töne, Stimme, Vorlauf',
   stopsItself: 'Von selbst enden, 3 s nachdem der Lichtbogen aus ist',
