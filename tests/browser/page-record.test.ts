@@ -22,7 +22,7 @@ import {
 } from './page-support.js';
 
 /** Steady arc that the page must have counted before the arc ends, s; every recording holds over 4 s. */
-const LISTEN_S = 3;
+const LISTEN_S = 2;
 
 let server: Server;
 let url = '';

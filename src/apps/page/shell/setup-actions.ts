@@ -1,7 +1,7 @@
 import type { Preferences } from './preferences.js';
 import type { RunStore } from './run-store.js';
 import { stated } from './runs.js';
-import type { Sheet, SheetKey } from './state.js';
+import type { SheetKey } from './state.js';
 import type { Store } from './store.js';
 import { understood, usableSetup } from './usable-setup.js';
 
@@ -88,12 +88,21 @@ export class SetupActions {
     this.closeSheet();
   }
 
-  /** A key of the number pad: a digit, the point, or `back`. */
-  press(sheet: Sheet, key: string): void {
+  /** A key of the number pad: a digit, the point, or `back`. Goes by the newest state: fingers are faster than a redraw. */
+  press(key: string): void {
+    const { sheet } = this.#store.state;
+    if (!sheet) return;
     const { digits } = sheet;
     const longer =
       key === '.' && digits.includes('.') ? digits : `${digits}${key}`.slice(0, DIGITS);
     this.#store.set({ sheet: { ...sheet, digits: key === 'back' ? digits.slice(0, -1) : longer } });
+  }
+
+  /** Takes what is on the number pad, in a unit; nothing typed changes nothing. */
+  takeNumber(unit: string): void {
+    const { sheet } = this.#store.state;
+    if (!sheet || sheet.digits === '') this.closeSheet();
+    else this.pick(sheet.key, `${sheet.digits.replace(/\.$/, '')} ${unit}`);
   }
 
   async #load(name: string): Promise<void> {

@@ -142,11 +142,8 @@ function padView(
 ): ComponentChild {
   const { page } = state.words;
   const unit = padUnit(sheet.key, state.units);
-  const press = (key: string): void => app.setup.press(sheet, key);
-  const done = (): void =>
-    sheet.digits === ''
-      ? app.setup.closeSheet()
-      : app.setup.pick(sheet.key, `${sheet.digits.replace(/\.$/, '')} ${unit}`);
+  const press = (key: string): void => app.setup.press(key);
+  const done = (): void => app.setup.takeNumber(unit);
   const typed = (event: KeyboardEvent): void => {
     const { key } = event;
     if (/^[0-9]$/.test(key)) press(key);
