@@ -89,7 +89,7 @@ describe.skipIf(!present)('every state of the page', () => {
     await page.locator('h1', { hasText: 'Kurzlichtbogen' }).waitFor();
     expect(await page.locator('html').getAttribute('lang')).toBe('de');
     // Rejects pictures that stay in the language they were first drawn in, or come to life in another.
-    await page.locator('.evidence[lang=de] #when h2', { hasText: 'Wann war es?' }).waitFor();
+    await page.locator('.evidence [lang=de] #when h2', { hasText: 'Wann war es?' }).waitFor();
     await page.locator('#stage').press('Home');
     expect(await page.locator('#readout').textContent()).toMatch(/^Bei 0,000 s: /);
     await inspect(page, `${size} German verdict`);

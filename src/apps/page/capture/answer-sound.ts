@@ -35,10 +35,15 @@ export class AnswerSound {
   }
 }
 
+/** Ends what is being read out. */
+export function hush(): void {
+  if ('speechSynthesis' in globalThis) speechSynthesis.cancel();
+}
+
 /** Reads a text out, where the browser can; what it was saying before ends. */
 export function speak(text: string, lang: string): void {
   if (!('speechSynthesis' in globalThis)) return;
-  speechSynthesis.cancel();
+  hush();
   const said = new SpeechSynthesisUtterance(text);
   said.lang = lang;
   speechSynthesis.speak(said);

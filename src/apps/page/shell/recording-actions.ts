@@ -1,5 +1,5 @@
 import { wavBlob } from '../../report/client/index.js';
-import { AnswerSound, speak } from '../capture/answer-sound.js';
+import { AnswerSound, hush, speak } from '../capture/answer-sound.js';
 import { MicrophoneError } from '../capture/microphone.js';
 import { type Recorded, Recorder } from '../capture/recorder.js';
 import type { Judged, LiveState, RawSetup } from '../messages.js';
@@ -15,8 +15,8 @@ import type { Store } from './store.js';
 import { toTop } from './to-top.js';
 import { usableSetup } from './usable-setup.js';
 
-/** Levels kept for the strip: the last ten seconds at ten a second. */
-const STRIP = 100;
+/** Levels kept: the last second at ten a second. */
+const LEVELS = 10;
 
 /** Start, stop, and what becomes of a recording. */
 export class RecordingActions {
@@ -34,6 +34,8 @@ export class RecordingActions {
     const { state } = this.#store;
     if (state.phase !== 'idle') return;
     this.#sound.open();
+    // What is still being read out would be heard in the recording.
+    hush();
     // Whatever is typed, it records: what can't be used is left out of the comparison.
     const { setup, wrong } = usableSetup(state.setup);
     this.#store.set({
@@ -42,7 +44,6 @@ export class RecordingActions {
       sheet: null,
       live: null,
       levels: [],
-      arcs: [],
       keptOn: [],
       notKept: false,
       trouble: null,
@@ -136,11 +137,10 @@ export class RecordingActions {
   }
 
   #live(live: LiveState): void {
-    const { levels, arcs } = this.#store.state;
+    const { levels } = this.#store.state;
     this.#store.set({
       live,
-      levels: [...levels, live.peakDb].slice(-STRIP),
-      arcs: [...arcs, live.arc].slice(-STRIP),
+      levels: [...levels, live.peakDb].slice(-LEVELS),
     });
   }
 }

@@ -80,10 +80,8 @@ export interface State {
   tab: Tab;
   phase: 'idle' | 'starting' | 'recording' | 'judging';
   live: LiveState | null;
-  /** Level of the last seconds, dB of full scale, oldest first. */
+  /** Level of the last second, dB of full scale, oldest first. */
   levels: readonly number[];
-  /** Whether an arc was heard at each of them. */
-  arcs: readonly boolean[];
   keptOn: readonly string[];
   notKept: boolean;
   trouble: MicrophoneTrouble | null;
@@ -129,7 +127,6 @@ export function initialState(words: Words, units: UnitSystem = 'metric'): State 
     phase: 'idle',
     live: null,
     levels: [],
-    arcs: [],
     keptOn: [],
     notKept: false,
     trouble: null,
