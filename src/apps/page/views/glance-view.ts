@@ -6,12 +6,14 @@ import { FitLines } from './fit-lines.js';
 import { said } from './localized.js';
 import { modeDrawing } from './mode-drawing.js';
 import { modeGround } from './mode-ground.js';
+import { shownValue } from './setup-lists.js';
 import type { View } from './view.js';
 
 /** From so many signs on a line of advice is set smaller, so that it stays on the screen. */
 const LONG = 100;
 const NAME_PX = 170;
 const WANTED_PX = 52;
+const SURE_PX = 36;
 
 /** The answer as a screen of its own: to be read at two metres, with gloves on, without colour. */
 export function glanceView(view: View, run: Run): ComponentChild {
@@ -24,7 +26,7 @@ export function glanceView(view: View, run: Run): ComponentChild {
       modeGround(glance.kind),
       h('p', { class: 'field-head' }, [
         h('span', null, page.runOf(run.student, numberOf(state.runs, run))),
-        h('span', null, machineLine(run)),
+        h('span', null, machineLine(run, state)),
       ]),
       // A new run is drawn anew, so that its drop falls once.
       h('div', { class: 'drawing-place', key: run.id }, modeDrawing(glance.kind)),
@@ -32,9 +34,7 @@ export function glanceView(view: View, run: Run): ComponentChild {
         h('span', { class: 'only-read', id: 'verdict-words' }, headline),
         h(FitLines, { lines: glance.name, largestPx: NAME_PX }),
       ]),
-      glance.sure
-        ? h('p', { class: 'how-sure' }, `${glance.sure.word} · ${glance.sure.figure}`)
-        : null,
+      glance.sure ? sureView(`${glance.sure.word} · ${glance.sure.figure}`) : null,
       wantedView(view, glance),
     ]),
     h(
@@ -49,6 +49,14 @@ export function glanceView(view: View, run: Run): ComponentChild {
         glance.procedure ? h('p', { class: 'small' }, glance.procedure) : null,
       ],
     ),
+  ]);
+}
+
+/** On one line, whatever the language calls it. */
+function sureView(words: string): ComponentChild {
+  return h('p', { class: 'how-sure' }, [
+    h('span', { class: 'only-read' }, words),
+    h(FitLines, { lines: [words], largestPx: SURE_PX }),
   ]);
 }
 
@@ -95,8 +103,8 @@ function numberOf(runs: readonly Run[], run: Run): number {
 }
 
 /** `0.9 mm · 75/25 · 18.5 V`, as stated. */
-function machineLine({ setup }: Run): string {
+function machineLine({ setup }: Run, { words }: View['state']): string {
   return [setup['wireDiameter'], setup['gas'], setup['setVoltage']]
-    .filter((one) => one !== undefined && one !== '')
+    .flatMap((one) => (one === undefined || one === '' ? [] : [shownValue(one, words)]))
     .join(' · ');
 }

@@ -2,6 +2,7 @@ import { type ComponentChild, h } from 'preact';
 import { sentencesOf } from '../shell/sentences-of.js';
 import { SHEETS, type SheetKey } from '../shell/state.js';
 import { said } from './localized.js';
+import { shownValue } from './setup-lists.js';
 import type { View } from './view.js';
 
 /** What is set, as large fields to tap: who, where, what is wanted, wire, material, gas, volts, feed. */
@@ -45,7 +46,8 @@ export function chipValue({ setup, student, booth, words }: View['state'], key: 
   if (key === 'student') return student;
   if (key === 'booth') return booth;
   const text = setup[key] ?? '';
-  return key === 'expect' || key === 'wireMaterial' ? (words.page.choices[text] ?? text) : text;
+  if (key === 'expect' || key === 'wireMaterial') return words.page.choices[text] ?? text;
+  return shownValue(text, words);
 }
 
 /** Every field that can't be used, with the reason; nothing of it stops a recording. */

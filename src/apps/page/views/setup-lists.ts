@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../../core/index.js';
 import { WIRE_SIZES } from '../../../setup/index.js';
+import type { Words } from '../words/index.js';
 
 /** One line of a list to pick from. */
 export interface Choice {
@@ -41,4 +42,9 @@ export const MATERIAL_CHOICES = ['carbon-steel', 'stainless-steel', 'aluminium']
 export function padUnit(key: 'setVoltage' | 'wireFeed', units: UnitSystem): string {
   if (key === 'setVoltage') return 'V';
   return units === 'inch' ? 'in/min' : 'm/min';
+}
+
+/** A value as the reader writes numbers; what is no number stays as it is. */
+export function shownValue(text: string, { view }: Pick<Words, 'view'>): string {
+  return /^\d*\.\d+( |$)/.test(text) ? view.numbers.decimal(text) : text;
 }

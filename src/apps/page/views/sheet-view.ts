@@ -8,6 +8,7 @@ import {
   MATERIAL_CHOICES,
   MODE_CHOICES,
   padUnit,
+  shownValue,
   wireChoices,
 } from './setup-lists.js';
 import type { View } from './view.js';
@@ -72,7 +73,10 @@ function listView(
         'aria-pressed': value !== '' && now === value ? 'true' : 'false',
         onClick: () => app.setup.pick(key, value),
       },
-      [h('span', null, name), also ? h('small', null, also) : null],
+      [
+        h('span', null, shownValue(name, state.words)),
+        also ? h('small', null, shownValue(also, state.words)) : null,
+      ],
     );
   return h('div', { class: `pick-list pick-${key}` }, [
     ...choices.map(choice),
