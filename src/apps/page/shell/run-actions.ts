@@ -118,6 +118,9 @@ export class RunActions {
       student: '',
       booth: '',
       setup: {},
+      wrong: {},
+      drill: null,
+      scores: { simulated: {}, own: {} },
       message: this.#store.state.words.page.deleted,
     });
   }
