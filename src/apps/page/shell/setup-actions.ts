@@ -1,7 +1,7 @@
 import type { Preferences } from './preferences.js';
 import type { RunStore } from './run-store.js';
 import { stated } from './runs.js';
-import type { SheetKey } from './state.js';
+import type { SheetKey } from './sheet-keys.js';
 import type { Store } from './store.js';
 import { understood, usableSetup } from './usable-setup.js';
 

@@ -7,6 +7,7 @@ import type { DrillKind, DrillQuestion, DrillScore } from '../sounds/drill.js';
 import type { Example } from '../sounds/examples.js';
 import type { Run } from '../storage/database.js';
 import type { Words } from '../words/index.js';
+import type { SheetKey } from './sheet-keys.js';
 
 export const TABS = ['record', 'verdict', 'runs', 'listen', 'files', 'about'] as const;
 export type Tab = (typeof TABS)[number];
@@ -39,19 +40,6 @@ export interface Leftover {
   seconds: number;
   createdMs: number;
 }
-
-/** What can be picked by tapping. */
-export const SHEETS = [
-  'student',
-  'booth',
-  'expect',
-  'wireDiameter',
-  'wireMaterial',
-  'gas',
-  'setVoltage',
-  'wireFeed',
-] as const;
-export type SheetKey = (typeof SHEETS)[number];
 
 export interface Sheet {
   key: SheetKey;

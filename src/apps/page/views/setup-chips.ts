@@ -1,6 +1,6 @@
 import { type ComponentChild, h } from 'preact';
 import { sentencesOf } from '../shell/sentences-of.js';
-import { SHEETS, type SheetKey } from '../shell/state.js';
+import { SHEETS, type SheetKey } from '../shell/sheet-keys.js';
 import { said } from './localized.js';
 import { shownValue } from './setup-lists.js';
 import type { View } from './view.js';

@@ -1,6 +1,6 @@
 import type { Mode } from '../../../core/index.js';
 import type { Coaching } from '../capture/coaching.js';
-import type { SheetKey } from '../shell/state.js';
+import type { SheetKey } from '../shell/sheet-keys.js';
 import type { DrillAnswer } from '../sounds/drill.js';
 
 /** What the page says where it is used at the bench: recording, set-up by tapping, the answer, training by ear. */
