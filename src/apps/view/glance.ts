@@ -60,7 +60,7 @@ export function viewGlance(result: Result, wanted: Mode | null, words: Words): G
         : nameOf(result, words),
       sure,
       wanted: wanted && answer && { name: words.mode(wanted), answer },
-      todo: todo.text.text,
+      todo: todo.acts ? `${todo.text.text} ${words.glance.procedure}` : todo.text.text,
     }),
   };
 }
@@ -124,7 +124,9 @@ function todoOf(result: Result, answer: WantedAnswer | null, words: Words): Todo
   if (result.status === 'no-arc') return plainly('no-arc');
   if (result.status === 'unsure') return plainly(whyOpen(result));
   if (answer === null) return plainly('state-wanted');
-  if (answer === 'right') return plainly('keep');
+  // The wanted mode by settings that should not give it: something is not as stated.
+  const explained = result.crossCheck?.settings.answer !== 'disagrees';
+  if (answer === 'right') return (explained ? null : adviceOf(result, words)) ?? plainly('keep');
   return adviceOf(result, words) ?? plainly(answer === 'wrong' ? 'state-setup' : 'again');
 }
 

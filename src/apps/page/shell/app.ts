@@ -46,6 +46,8 @@ export class App {
     });
     await this.runStore.open();
     await this.setup.open();
+    // The list alone, for the pictures beside a run; sounds come when they are played.
+    void this.ears.load();
   }
 
   go(tab: Tab): void {

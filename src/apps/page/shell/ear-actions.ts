@@ -152,7 +152,7 @@ export class EarActions {
     source.start(0, fromS, lengthS);
     this.#source = source;
     this.#startedS = context.currentTime;
-    this.#store.set({ playing: { id, lengthS } });
+    this.#store.set({ playing: id });
   }
 
   /** Of the student that is named on the page; a device that keeps nothing has none. */

@@ -47,12 +47,6 @@ export interface Sheet {
   digits: string;
 }
 
-/** A sound that is being played. */
-export interface Playing {
-  id: string;
-  lengthS: number;
-}
-
 export interface Drill {
   kind: DrillKind;
   questions: readonly DrillQuestion[];
@@ -90,8 +84,8 @@ export interface State {
   /** Seconds from pressing Record to "your turn". */
   countdownS: number;
   examples: readonly Example[];
-  /** What sounds just now. */
-  playing: Playing | null;
+  /** Name of the sound that is being played: `example 3`, `run <id>`. */
+  playing: string | null;
   drill: Drill | null;
   scores: Readonly<Record<DrillKind, DrillScore>>;
   shown: Shown | null;

@@ -61,8 +61,7 @@ function shownAfter({ app, state }: View, drill: Drill, { id }: DrillQuestion): 
     h('p', null, hear.listenFor[example.mode]),
     h(SoundPicture, {
       marksS: example.marksS,
-      lengthS: example.samples / example.rateHz,
-      position: state.playing?.id === `example ${id}` ? () => app.ears.positionS() : null,
+      position: state.playing === `example ${id}` ? () => app.ears.positionS() : null,
       label: hear.marks[example.mode],
     }),
     h('p', { class: 'small' }, hear.marks[example.mode]),

@@ -25,29 +25,35 @@ export function hearView(view: View): ComponentChild {
   ]);
 }
 
-/** A simulated sound of a mode, with what to listen for in words and in a picture that moves with it. */
 function exampleView(view: View, mode: Mode): ComponentChild {
-  const { app, state } = view;
-  const { hear, choices } = state.words.page;
-  const at = state.examples.findIndex((one) => one.mode === mode);
-  const example = state.examples[at];
+  const { hear, choices } = view.state.words.page;
   const name = choices[mode] ?? mode;
-  const id = `example ${at}`;
-  const plays = state.playing?.id === id;
   return h('article', { class: 'example', key: mode }, [
     h('h2', { class: `example-name field-${mode}` }, name),
+    ...exampleSound(view, mode, hear.play(name)),
+  ]);
+}
+
+/** A simulated sound of a mode, with what to listen for in words and in a picture that moves with it. */
+function exampleSound(view: View, mode: Mode, label: string): ComponentChild[] {
+  const { app, state } = view;
+  const { hear } = state.words.page;
+  const at = state.examples.findIndex((one) => one.mode === mode);
+  const example = state.examples[at];
+  const id = `example ${at}`;
+  const plays = state.playing === id;
+  return [
     h('p', null, hear.listenFor[mode]),
     example
       ? h(SoundPicture, {
           marksS: example.marksS,
-          lengthS: example.samples / example.rateHz,
           position: plays ? () => app.ears.positionS() : null,
           label: hear.marks[mode],
         })
       : null,
     h('p', { class: 'small' }, hear.marks[mode]),
-    playButton(view, id, hear.play(name), () => app.ears.playMode(mode)),
-  ]);
+    playButton(view, id, label, () => app.ears.playMode(mode)),
+  ];
 }
 
 function starter({ app, state }: View, kind: DrillKind): ComponentChild {
@@ -85,14 +91,7 @@ export function besideView(
     file
       ? playButton(view, `run ${run.id}`, hear.thisRun, () => app.ears.playRun(run, file))
       : null,
-    ...modes.flatMap((mode) => {
-      const at = state.examples.findIndex((one) => one.mode === mode);
-      const name = choices[mode] ?? mode;
-      return [
-        playButton(view, `example ${at}`, hear.example(name), () => app.ears.playMode(mode)),
-        h('p', { class: 'small' }, hear.listenFor[mode]),
-      ];
-    }),
+    ...modes.flatMap((mode) => exampleSound(view, mode, hear.example(choices[mode] ?? mode))),
     h('p', { class: 'small' }, hear.simulated),
   ]);
 }

@@ -8,7 +8,7 @@ export function playButton(
   label: string,
   play: () => Promise<void>,
 ): ComponentChild {
-  const on = state.playing?.id === id;
+  const on = state.playing === id;
   return h(
     'button',
     { type: 'button', class: 'play', onClick: () => (on ? app.ears.stop() : void play()) },

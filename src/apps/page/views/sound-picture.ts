@@ -3,7 +3,6 @@ import { Component, type ComponentChild, createRef, h } from 'preact';
 interface Props {
   /** When the events of the mode happen, s. */
   marksS: readonly number[];
-  lengthS: number;
   /** How far the sound has come, s; null while it is silent. */
   position: (() => number) | null;
   label: string;

@@ -35,6 +35,7 @@ export interface GlanceWords {
     name: string;
     sure: { word: string; figure: string } | null;
     wanted: { name: string; answer: 'right' | 'wrong' | 'open' } | null;
+    /** What to do, with all that must be said beside it. */
     todo: string;
   }): string;
 }
@@ -50,7 +51,7 @@ export const ENGLISH_GLANCE: GlanceWords = {
     'no-arc': ['NO ARC'],
     failed: ['CAN’T', 'READ IT'],
   },
-  either: ([one, other]) => [EITHER[one], `OR ${EITHER[other]}`],
+  either: ([one, other]) => [ENGLISH_EITHER[one], `OR ${ENGLISH_EITHER[other]}`],
   wanted: 'WANTED',
   wantedName: {
     'short-circuit': 'SHORT-CIRCUIT',
@@ -102,7 +103,7 @@ export const ENGLISH_GLANCE: GlanceWords = {
   },
 };
 
-const EITHER: Readonly<Record<Mode, string>> = {
+const ENGLISH_EITHER: Readonly<Record<Mode, string>> = {
   'short-circuit': 'SHORT-CIRC.',
   globular: 'GLOBULAR',
   spray: 'SPRAY',
@@ -120,7 +121,7 @@ export const GERMAN_GLANCE: GlanceWords = {
     'no-arc': ['KEIN', 'LICHTBOGEN'],
     failed: ['NICHT', 'LESBAR'],
   },
-  either: ([one, other]) => [OHNE_BOGEN[one], `ODER ${OHNE_BOGEN[other]}`, 'LICHTBOGEN'],
+  either: ([one, other]) => [GERMAN_EITHER[one], `ODER ${GERMAN_EITHER[other]}`, 'LICHTBOGEN'],
   wanted: 'GEWÜNSCHT',
   wantedName: {
     'short-circuit': 'KURZLICHTBOGEN',
@@ -174,7 +175,7 @@ export const GERMAN_GLANCE: GlanceWords = {
   },
 };
 
-const OHNE_BOGEN: Readonly<Record<Mode, string>> = {
+const GERMAN_EITHER: Readonly<Record<Mode, string>> = {
   'short-circuit': 'KURZ-',
   globular: 'ÜBERGANGS-',
   spray: 'SPRÜH-',

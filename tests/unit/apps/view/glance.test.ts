@@ -67,6 +67,35 @@ describe('the answer to be read from afar', () => {
     expect(glance.procedure).toBeNull();
   });
 
+  // Rejects praise for settings that should not give what came.
+  it('asks to look again where the wanted mode came by settings that should not give it', () => {
+    const crossCheck = checked({
+      settings: {
+        answer: 'disagrees',
+        text: 'These volts give another mode.',
+        comparedVoltage: null,
+        marginV: null,
+        marginA: null,
+      },
+      intended: { answer: 'agrees', text: 'It came.' },
+      explanations: [
+        {
+          id: 'other',
+          rank: 1,
+          text: 'Something is not as stated.',
+          evidenceFor: [],
+          evidenceAgainst: [],
+          check: 'Read all of it again.',
+          checkMessage: { code: 'check-settings-again', params: {} },
+        },
+      ],
+    });
+    const glance = viewGlance(sampleResult({ crossCheck }), 'short-circuit', ENGLISH);
+    expect(glance.wanted?.answer).toBe('right');
+    expect(glance.todo.text).toBe('Read dial, feeder volts and wire feed again.');
+    expect(glance.spoken).toMatch(/qualified procedure allows\.$/);
+  });
+
   // Rejects an answer that goes by the name alone where the document knows better.
   it('takes the answer of the document where it holds one', () => {
     const crossCheck = checked({ intended: { answer: 'cannot-tell', text: 'Too little of it.' } });
