@@ -259,7 +259,10 @@ const LISTENING = `
   });`;
 
 describe.skipIf(!present)('the answer', () => {
-  it('sounds otherwise for right, wrong and open, and is read out only where that is wanted', async () => {
+  // Heard anew, twice at most: the make-believe device stutters on a busy machine, which a page cannot mend.
+  it('sounds otherwise for right, wrong and open, and is read out only where that is wanted', {
+    retry: 2,
+  }, async () => {
     const tones: string[] = [];
     for (const wanted of ['short-circuit', 'spray', '']) {
       const { page, context } = await openPage(browser, url, { ...TALL, before: LISTENING });

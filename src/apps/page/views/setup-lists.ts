@@ -35,9 +35,6 @@ export const GAS_CHOICES: readonly Choice[] = [
   { value: 'Ar', also: 'I1, 100 %' },
 ];
 
-export const MODE_CHOICES = ['short-circuit', 'globular', 'spray', 'pulsed-spray'] as const;
-export const MATERIAL_CHOICES = ['carbon-steel', 'stainless-steel', 'aluminium'] as const;
-
 /** Unit in which a number is put in. */
 export function padUnit(key: 'setVoltage' | 'wireFeed', units: UnitSystem): string {
   if (key === 'setVoltage') return 'V';

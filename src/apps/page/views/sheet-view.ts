@@ -1,16 +1,9 @@
 import { Component, type ComponentChild, createRef, h } from 'preact';
-import { UNIT_SYSTEMS } from '../../../core/index.js';
+import { MODES, UNIT_SYSTEMS } from '../../../core/index.js';
+import { WIRE_MATERIALS } from '../../../setup/index.js';
 import type { Sheet } from '../shell/state.js';
 import { chipValue } from './setup-chips.js';
-import {
-  type Choice,
-  GAS_CHOICES,
-  MATERIAL_CHOICES,
-  MODE_CHOICES,
-  padUnit,
-  shownValue,
-  wireChoices,
-} from './setup-lists.js';
+import { type Choice, GAS_CHOICES, padUnit, shownValue, wireChoices } from './setup-lists.js';
 import type { View } from './view.js';
 
 /** The list, names or number pad that is open, over the rest of the screen. */
@@ -45,11 +38,11 @@ function content(view: View, sheet: Sheet): ComponentChild {
     case 'booth':
       return namesView(view, 'booth', state.booths);
     case 'expect':
-      return listView(view, sheet.key, named(MODE_CHOICES));
+      return listView(view, sheet.key, named(MODES));
     case 'wireDiameter':
       return [unitSwitch(view), listView(view, sheet.key, wireChoices(state.units))];
     case 'wireMaterial':
-      return listView(view, sheet.key, named(MATERIAL_CHOICES));
+      return listView(view, sheet.key, named(WIRE_MATERIALS));
     case 'gas':
       return listView(view, sheet.key, GAS_CHOICES);
     default:
