@@ -14,6 +14,7 @@ const DROPS = [
   [50, 62, 7],
   [50, 80, 9],
 ];
+const SOUNDS = 'src/apps/page/sounds';
 const MODELS = ['sound', 'voltage', 'current', 'voltage-current'];
 const POLICY = [
   "default-src 'none'",
@@ -31,6 +32,7 @@ const POLICY = [
 
 rmSync(OUT, { recursive: true, force: true });
 mkdirSync(join(OUT, 'models'), { recursive: true });
+mkdirSync(join(OUT, 'sounds'), { recursive: true });
 
 /** The page loads its models itself: those of the package stay out of its scripts. */
 const ownModels = {
@@ -82,6 +84,9 @@ write(
     `<meta http-equiv="Content-Security-Policy" content="${POLICY}">`,
   ),
 );
+// Written anew without its blanks.
+write('sounds/examples.json', JSON.stringify(JSON.parse(read(`${SOUNDS}/examples.json`))));
+writeFileSync(join(OUT, 'sounds/examples.bin'), readFileSync(`${SOUNDS}/examples.bin`));
 write('icon.svg', icon());
 for (const size of [180, 512]) writeFileSync(join(OUT, `icon-${size}.png`), picture(size));
 write(
@@ -150,7 +155,8 @@ function core() {
     if ('src/model/parse/index.ts' in inputs) visit(path);
   const scripts = [...found].map((path) => path.slice(join(OUT, '/').length));
   const models = MODELS.map((name) => `models/${name}.json`);
-  return ['./', 'page.css', 'manifest.webmanifest', 'icon.svg', ...scripts, ...models];
+  const sounds = ['sounds/examples.json', 'sounds/examples.bin'];
+  return ['./', 'page.css', 'manifest.webmanifest', 'icon.svg', ...scripts, ...models, ...sounds];
 }
 
 async function writeServiceWorker() {

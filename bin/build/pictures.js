@@ -55,9 +55,14 @@ async function shootPage() {
   await page.goto(`http://127.0.0.1:${port}/`);
   await page.locator('#record').waitFor();
   await page.getByRole('navigation').getByText('Files').click();
+  await page.locator('.typed-setup summary').click();
   await page.getByLabel('Set voltage').fill('18.5 V');
-  await page.getByLabel('Shielding gas').fill('CO2');
+  await page.getByLabel('Shielding gas').fill('90/10');
   await page.getByLabel('Wire diameter').fill('0.9 mm');
+  await page.getByLabel('Wire feed').fill('6 m/min');
+  await page.getByLabel('Voltage holds at').selectOption('feeder');
+  await page.getByLabel('Wire material').selectOption('carbon-steel');
+  await page.getByLabel('Wanted mode').selectOption('spray');
   await page.locator('input[type=file]').setInputFiles(RECORDING);
   await page.locator('.job button.link').click();
   await page.locator('#verdict-words').waitFor();

@@ -10,7 +10,14 @@ import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { longRecording } from '../browser/long-recording.js';
-import { browserHearing, openPage, PHONE, recorded, serveSite } from '../browser/page-support.js';
+import {
+  browserHearing,
+  openEvidence,
+  openPage,
+  PHONE,
+  recorded,
+  serveSite,
+} from '../browser/page-support.js';
 
 const RUNS = Number(process.argv[2] ?? 3);
 const SECONDS = Number(process.argv[3] ?? 20);
@@ -78,7 +85,7 @@ async function once(browser: Browser, url: string): Promise<void> {
   } finally {
     end();
   }
-  await page.locator('#stage svg').first().waitFor();
+  await openEvidence(page);
   console.log(await line(page));
   await context.close();
 }

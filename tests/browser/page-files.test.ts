@@ -11,7 +11,16 @@ import { openRecording, writeWav } from '../../src/recording/index.js';
 import { parseSetup } from '../../src/setup/index.js';
 import { shippedRecording } from '../support/judge.js';
 import { scratch } from '../support/scratch.js';
-import { goTo, heard, openPage, present, record, siteHearing } from './page-support.js';
+import {
+  goTo,
+  heard,
+  openEvidence,
+  openFields,
+  openPage,
+  present,
+  record,
+  siteHearing,
+} from './page-support.js';
 
 let url = '';
 let browser: Browser;
@@ -73,6 +82,7 @@ describe.skipIf(!present)('files in the browser', () => {
       const path = resolve('fixtures/recordings', name);
       const { page, context, troubles } = await openPage(browser, url);
       await goTo(page, 'Files');
+      await openFields(page);
       await page.getByLabel('Set voltage').fill('18.5 V');
       await page.getByLabel('Shielding gas').fill('Ar+18CO2');
       await page.getByLabel('Wire diameter').fill('0.9 mm');
@@ -161,13 +171,14 @@ describe.skipIf(!present)('files in the browser', () => {
     const evil = '<img src=x onerror=alert(1)>"\'.wav';
     const folder = mkdtempSync(join(scratch(), 'evil-'));
     writeFileSync(join(folder, evil), readFileSync('fixtures/recordings/spray.wav'));
+    await openFields(page);
     await page.getByLabel('Student').fill('=1+1<script>alert(2)</script>');
-    await page.getByLabel('Booth').fill('<svg onload=alert(3)>');
+    await page.getByLabel('Machine').fill('<svg onload=alert(3)>');
     await goTo(page, 'Files');
     await page.locator('input[type=file]').setInputFiles(join(folder, evil));
     await page.locator('.job button.link').click();
-    await page.locator('#stage svg').first().waitFor();
-    expect(await page.locator('.answer-card .file').textContent()).toBe(evil);
+    await openEvidence(page);
+    expect(await page.locator('.where .file').textContent()).toBe(evil);
     await goTo(page, 'Runs');
     await page.locator('.run').first().waitFor();
     expect(await page.locator('img, main script').count()).toBe(0);
@@ -188,7 +199,7 @@ describe.skipIf(!present)('files in the browser', () => {
     await page.locator('input[type=file]').setInputFiles(flac);
     await page.locator('.job button.link').click();
     await page.locator('#verdict-words').waitFor();
-    expect(await page.locator('.answer-card').textContent()).toContain('Spray transfer');
+    expect(await page.locator('#verdict-words').textContent()).toContain('Spray transfer');
     expect(troubles).toEqual([]);
     await context.close();
   });

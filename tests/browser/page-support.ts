@@ -105,6 +105,19 @@ export async function goTo(page: Page, part: 'Files' | 'Runs'): Promise<void> {
   await page.locator('nav [aria-current=page]', { hasText: part }).waitFor();
 }
 
+/** Opens the fields to type into; what they hold is also under the fields to tap. */
+export async function openFields(page: Page): Promise<void> {
+  const fields = page.locator('.typed-setup');
+  if ((await fields.getAttribute('open')) === null) await fields.locator('summary').click();
+  await page.getByLabel('Set voltage').waitFor();
+}
+
+/** Opens pictures and playback, which are drawn on demand. */
+export async function openEvidence(page: Page): Promise<void> {
+  await page.locator('.evidence summary').first().click();
+  await page.locator('#stage svg').first().waitFor();
+}
+
 /** Waits until so many seconds are recorded, by the page's own count. */
 export async function recorded(page: Page, seconds: number): Promise<void> {
   await countReaches(page, '.live-panel .elapsed', seconds);

@@ -1,6 +1,7 @@
 import type { Result } from '../../analysis/result/index.js';
 import type { Mode, Note } from '../../core/index.js';
 import type { Evidence } from '../view/evidence/index.js';
+import type { LevelState } from './worker/level-watch.js';
 
 /** The set-up as typed, keyed as in `SETUP_OPTIONS`; empty fields are left out. */
 export type RawSetup = Readonly<Record<string, string>>;
@@ -22,7 +23,7 @@ export type ToLive =
   | { type: 'stop'; notes: Note[] };
 
 /** Ten times a second: what is heard just now. All of it is provisional. */
-export interface LiveState {
+export interface LiveState extends LevelState {
   timeS: number;
   /** Loudest sample since the last message, dB of full scale; -Infinity for silence. */
   peakDb: number;

@@ -60,7 +60,7 @@ export function viewGlance(result: Result, wanted: Mode | null, words: Words): G
         : nameOf(result, words),
       sure,
       wanted: wanted && answer && { name: words.mode(wanted), answer },
-      todo: todo.text.text,
+      todo: todo.acts ? `${todo.text.text} ${words.glance.procedure}` : todo.text.text,
     }),
   };
 }
@@ -124,7 +124,9 @@ function todoOf(result: Result, answer: WantedAnswer | null, words: Words): Todo
   if (result.status === 'no-arc') return plainly('no-arc');
   if (result.status === 'unsure') return plainly(whyOpen(result));
   if (answer === null) return plainly('state-wanted');
-  if (answer === 'right') return plainly('keep');
+  // The wanted mode by settings that should not give it: something is not as stated.
+  const explained = result.crossCheck?.settings.answer !== 'disagrees';
+  if (answer === 'right') return (explained ? null : adviceOf(result, words)) ?? plainly('keep');
   return adviceOf(result, words) ?? plainly(answer === 'wrong' ? 'state-setup' : 'again');
 }
 
@@ -143,5 +145,8 @@ function adviceOf({ crossCheck }: Result, words: Words): Todo | null {
   const text = advice[at];
   if (text !== undefined) return { text: tell(text, codes[at], words), acts: true };
   const [first] = (crossCheck?.explanations ?? []).toSorted((a, b) => a.rank - b.rank);
-  return first ? { text: tell(first.check, first.checkMessage, words), acts: true } : null;
+  if (!first) return null;
+  const short = words.glance.checks[first.checkMessage?.code ?? ''];
+  const whole = (): LocalizedText => tell(first.check, first.checkMessage, words);
+  return { text: short === undefined ? whole() : { text: short, lang: words.lang }, acts: true };
 }

@@ -3,7 +3,8 @@ import { note } from '../../../messages/index.js';
 import type { FromLive, Judged, LiveState, RawSetup, ToLive } from '../messages.js';
 import { Awake } from './awake.js';
 import { contextFor } from './context.js';
-import { cue, TONE_HZ } from './cues.js';
+import { type Cue, cue, TONE_HZ } from './cues.js';
+import { EndOfArc } from './end-of-arc.js';
 import { type Interruption, LONGEST_S, noteOf } from './interruption.js';
 import { type Microphone, openMicrophone } from './microphone.js';
 
@@ -31,6 +32,10 @@ export interface RecorderOptions {
   name: string;
   setup: RawSetup;
   sound: boolean;
+  /** Seconds of listening before it is the student's turn; 0 for at once. */
+  countdownS: number;
+  /** Stop by itself once the arc is out. */
+  stopsItself: boolean;
   /** Language of the pictures. */
   lang: string;
 }
@@ -38,6 +43,8 @@ export interface RecorderOptions {
 /** From the microphone to a verdict. One object a recording. */
 export class Recorder {
   readonly keptOn: string[];
+  /** Resolves when the recording is over and its signs have been given. */
+  readonly ended: Promise<void>;
   readonly #events: RecorderEvents;
   readonly #options: RecorderOptions;
   readonly #microphone: Microphone;
@@ -45,8 +52,11 @@ export class Recorder {
   readonly #worker: Worker;
   readonly #awake = new Awake();
   readonly #lateNotes: Note[] = [];
+  #over: () => void = () => {};
   #capture: AudioWorkletNode | undefined;
   #enough = false;
+  #turn = false;
+  readonly #end = new EndOfArc();
   #interruption: Interruption | null = null;
   #stopping = false;
 
@@ -57,6 +67,9 @@ export class Recorder {
     events: RecorderEvents,
   ) {
     this.keptOn = microphone.keptOn;
+    this.ended = new Promise((resolve) => {
+      this.#over = resolve;
+    });
     this.#microphone = microphone;
     this.#context = context;
     this.#options = options;
@@ -84,7 +97,10 @@ export class Recorder {
     await this.#context.resume();
     await this.#context.audioWorklet.addModule('worklet.js');
     await this.#workerReady();
-    await cue(this.#context, 'start', this.#options.sound);
+    if (this.#options.countdownS === 0) {
+      this.#turn = true;
+      await cue(this.#context, 'start', this.#options.sound);
+    }
     this.#capture = new AudioWorkletNode(this.#context, 'capture', {
       numberOfOutputs: 0,
       channelCount: 1,
@@ -109,6 +125,8 @@ export class Recorder {
     );
     new MediaStreamAudioSourceNode(this.#context, { mediaStream: stream }).connect(this.#capture);
     track.addEventListener('ended', () => this.#interrupt('device-gone'));
+    // Some systems only silence the microphone while somebody calls.
+    track.addEventListener('mute', () => this.#interrupt('call'));
     this.#context.addEventListener('statechange', () => {
       // A call takes the sound away from the page.
       if (this.#context.state !== 'running') this.#interrupt('call');
@@ -130,8 +148,7 @@ export class Recorder {
     if (message.type === 'not-kept') this.#events.onNotKept(message.reason);
     if (message.type === 'live') {
       this.#events.onLive(message.state);
-      if (!this.#enough && message.state.usableS >= ENOUGH_S) this.#markEnough(message.state.timeS);
-      if (message.state.timeS >= LONGEST_S) this.#interrupt('too-long');
+      this.#follow(message.state);
     }
     const interruption = this.#interruption;
     if (message.type === 'verdict')
@@ -147,10 +164,25 @@ export class Recorder {
     this.#events.onDone({ result, evidence, pictures, wav, interruption });
   }
 
-  #markEnough(timeS: number): void {
-    this.#enough = true;
-    void cue(this.#context, 'enough', this.#options.sound);
-    this.#events.onEnough();
+  /** Marks the moments, and ends what is over. */
+  #follow({ arc, timeS, usableS }: LiveState): void {
+    if (!this.#turn && (timeS >= this.#options.countdownS || arc)) {
+      this.#turn = true;
+      // Whoever has struck already needs no sign.
+      if (!arc) this.#mark('start', timeS);
+    }
+    if (!this.#enough && usableS >= ENOUGH_S) {
+      this.#enough = true;
+      this.#mark('enough', timeS);
+      this.#events.onEnough();
+    }
+    if (timeS >= LONGEST_S) this.#interrupt('too-long');
+    if (this.#end.isOver({ arc, timeS }) && this.#options.stopsItself) void this.stop();
+  }
+
+  /** A sign while the recording runs is part of it, and said so. */
+  #mark(kind: Cue, timeS: number): void {
+    void cue(this.#context, kind, this.#options.sound);
     if (this.#options.sound)
       this.#lateNotes.push(note('tone-in-recording', { toneHz: TONE_HZ, atS: timeS }));
   }
@@ -177,6 +209,7 @@ export class Recorder {
   }
 
   #release(): void {
+    this.#over();
     for (const track of this.#microphone.stream.getTracks()) track.stop();
     void this.#awake.stop();
     if (this.#context.state !== 'closed') void this.#context.close();

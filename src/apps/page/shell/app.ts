@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../../core/index.js';
 import { linkedSetup } from '../../../setup/index.js';
 import { chooseUnits, chooseWords } from '../words/index.js';
+import { EarActions } from './ear-actions.js';
 import { FileActions } from './file-actions.js';
 import { followLanguage } from './follow-language.js';
 import { fetchAll } from './offline.js';
@@ -8,7 +9,7 @@ import { Preferences } from './preferences.js';
 import { RecordingActions } from './recording-actions.js';
 import { RunActions } from './run-actions.js';
 import { RunStore } from './run-store.js';
-import { stated } from './runs.js';
+import { SetupActions } from './setup-actions.js';
 import { initialState, type Tab } from './state.js';
 import { Store } from './store.js';
 
@@ -19,8 +20,9 @@ export class App {
   readonly recording: RecordingActions;
   readonly files: FileActions;
   readonly runs: RunActions;
+  readonly ears: EarActions;
+  readonly setup: SetupActions;
   readonly #preferences = new Preferences();
-  #typed = 0;
 
   constructor() {
     const words = chooseWords(this.#preferences.get('language'), navigator.languages);
@@ -30,6 +32,8 @@ export class App {
     this.recording = new RecordingActions(this.store, this.runStore);
     this.files = new FileActions(this.store, this.runStore);
     this.runs = new RunActions(this.store, this.runStore);
+    this.ears = new EarActions(this.store, this.runStore, this.#preferences);
+    this.setup = new SetupActions(this.store, this.runStore, this.#preferences);
   }
 
   async open(): Promise<void> {
@@ -37,14 +41,22 @@ export class App {
       student: this.#preferences.get('student') ?? '',
       booth: this.#preferences.get('booth') ?? '',
       tones: this.#preferences.get('tones') !== 'off',
+      speaks: this.#preferences.get('speaks') === 'on',
+      stopsItself: this.#preferences.get('stopsItself') !== 'off',
+      countdownS: Number(this.#preferences.get('countdownS') ?? 5),
     });
     await this.runStore.open();
-    if (this.#typed === 0) await this.#loadSetup(this.store.state.booth);
-    this.#takeLinked();
+    await this.setup.open();
+    this.setup.takeLinked(linkedSetup(location.hash));
+    // The list alone, for the pictures beside a run; sounds come when they are played.
+    void this.ears.load();
   }
 
   go(tab: Tab): void {
-    this.store.set({ tab, message: '' });
+    this.ears.stop();
+    this.store.set({ tab, message: '', sheet: null });
+    scrollTo(0, 0);
+    if (tab === 'listen') void this.ears.load();
   }
 
   language(lang: string): void {
@@ -59,38 +71,15 @@ export class App {
     void followLanguage(this.store);
   }
 
-  tones(on: boolean): void {
-    this.#preferences.set('tones', on ? 'on' : 'off');
-    this.store.set({ tones: on });
+  /** A choice of yes or no that is remembered. */
+  choose(what: 'tones' | 'speaks' | 'stopsItself', on: boolean): void {
+    this.#preferences.set(what, on ? 'on' : 'off');
+    this.store.set({ [what]: on });
   }
 
-  student(name: string): void {
-    this.#preferences.set('student', name);
-    this.store.set({ student: name });
-  }
-
-  /** While its name is typed: a redraw meanwhile must not take it back. */
-  typeBooth(name: string): void {
-    this.store.set({ booth: name });
-  }
-
-  /** Another booth brings the set-up last used there. */
-  async booth(name: string): Promise<void> {
-    this.#preferences.set('booth', name);
-    this.store.set({ booth: name });
-    await this.#loadSetup(name);
-  }
-
-  /** While it is typed: what stands there is what will be used. */
-  type(key: string, text: string): void {
-    this.#typed += 1;
-    this.store.set({ setup: { ...this.store.state.setup, [key]: text } });
-  }
-
-  /** When a field is left: says what is wrong, else remembers it for the booth. */
-  async setupDone(): Promise<void> {
-    const { booth, setup } = this.store.state;
-    if (this.recording.check(stated(setup))) await this.runStore.keepSetup(booth, setup);
+  countdown(seconds: number): void {
+    this.#preferences.set('countdownS', String(seconds));
+    this.store.set({ countdownS: seconds });
   }
 
   /** Brings the readers of all formats onto the device, for use without a network. */
@@ -107,22 +96,5 @@ export class App {
   async clear(): Promise<void> {
     this.#preferences.clear();
     await this.runs.clear();
-  }
-
-  /** What a procedure fixes, from the address that was opened, goes before what was kept. */
-  #takeLinked(): void {
-    const linked = linkedSetup(location.hash);
-    if (Object.keys(linked).length === 0 || this.#typed > 0) return;
-    const setup = { ...this.store.state.setup, ...linked };
-    this.store.set({ setup, setupError: null });
-  }
-
-  async #loadSetup(booth: string): Promise<void> {
-    const typed = this.#typed;
-    const setup = await this.runStore.setup(booth);
-    // What was typed meanwhile is newer than what was kept.
-    if (typed !== this.#typed) return;
-    if (this.store.state.booth === booth && Object.keys(setup).length > 0)
-      this.store.set({ setup, setupError: null });
   }
 }

@@ -5,9 +5,10 @@ import { tagOf } from '../words/index.js';
 import { HOST_NAME } from './host.js';
 import { type Judging, judgeFile } from './judge-file.js';
 import type { RunStore } from './run-store.js';
-import { newId, runOf, stated } from './runs.js';
+import { newId, runOf } from './runs.js';
 import type { FileJob } from './state.js';
 import type { Store } from './store.js';
+import { usableSetup } from './usable-setup.js';
 
 /** Files one after another; each can be cancelled. */
 export class FileActions {
@@ -37,7 +38,8 @@ export class FileActions {
     if (this.#current) return;
     const job = this.#store.state.jobs.find((one) => one.status === 'waiting');
     if (!job) return;
-    const setup = stated(this.#store.state.setup);
+    const { setup, wrong } = usableSetup(this.#store.state.setup);
+    this.#store.set({ wrong });
     const judging = judgeFile(job.file, job.file.name, setup, {
       lang: tagOf(this.#store.state.words.lang, this.#store.state.units),
       onProgress: (share) => this.#change(job.id, { share }),

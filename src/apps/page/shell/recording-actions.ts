@@ -1,24 +1,29 @@
-import { parseSetup } from '../../../setup/index.js';
 import { wavBlob } from '../../report/client/index.js';
+import { AnswerSound, hush, speak } from '../capture/answer-sound.js';
 import { MicrophoneError } from '../capture/microphone.js';
 import { type Recorded, Recorder } from '../capture/recorder.js';
 import type { Judged, LiveState, RawSetup } from '../messages.js';
+import type { Run } from '../storage/database.js';
 import { tagOf } from '../words/index.js';
 import { followLanguage } from './follow-language.js';
 import { judgeFile } from './judge-file.js';
 import type { RunStore } from './run-store.js';
+import { glanceOf } from './run-words.js';
 import { newId, recordingName, runOf, stated } from './runs.js';
 import type { Leftover, Shown } from './state.js';
 import type { Store } from './store.js';
+import { toTop } from './to-top.js';
+import { usableSetup } from './usable-setup.js';
 
-/** Levels kept for the strip: the last ten seconds at ten a second. */
-const STRIP = 100;
+/** Levels kept: the last second at ten a second. */
+const LEVELS = 10;
 
 /** Start, stop, and what becomes of a recording. */
 export class RecordingActions {
   readonly #store: Store;
   readonly #runStore: RunStore;
   #recorder: Recorder | null = null;
+  readonly #sound = new AnswerSound();
 
   constructor(store: Store, runStore: RunStore) {
     this.#store = store;
@@ -28,18 +33,22 @@ export class RecordingActions {
   async start(): Promise<void> {
     const { state } = this.#store;
     if (state.phase !== 'idle') return;
-    const setup = stated(state.setup);
-    if (!this.check(setup)) return;
+    this.#sound.open();
+    // What is still being read out would be heard in the recording.
+    hush();
+    // Whatever is typed, it records: what can't be used is left out of the comparison.
+    const { setup, wrong } = usableSetup(state.setup);
     this.#store.set({
       phase: 'starting',
+      wrong,
+      sheet: null,
       live: null,
       levels: [],
-      arcs: [],
       keptOn: [],
       notKept: false,
       trouble: null,
     });
-    void this.#runStore.keepSetup(state.booth, setup);
+    void this.#runStore.keepSetup(state.booth, stated(state.setup));
     const id = newId();
     const name = recordingName(new Date());
     const options = {
@@ -47,6 +56,8 @@ export class RecordingActions {
       name,
       setup,
       sound: state.tones,
+      countdownS: state.countdownS,
+      stopsItself: state.stopsItself,
       lang: tagOf(state.words.lang, state.units),
     };
     try {
@@ -75,6 +86,8 @@ export class RecordingActions {
     const run = { ...made, hasFile: file !== null };
     const shown: Shown = { run, file, interruption, evidence: null, pictures: null, kept: 'yes' };
     this.#store.set({ phase: 'idle', tab: 'verdict', drawing: true, shown });
+    toTop();
+    void this.#tellAnswer(run);
     const kept = await this.#runStore.keep(run, file);
     const now = this.#store.state.shown;
     if (now?.run.id === id) this.#store.set({ shown: { ...now, kept } });
@@ -96,23 +109,21 @@ export class RecordingActions {
     await this.#recorder?.stop();
   }
 
-  /** True where the set-up can be used as typed; else the state says what is wrong. */
-  check(setup: Readonly<Record<string, string>>): boolean {
-    try {
-      parseSetup(setup);
-      this.#store.set({ setupError: null });
-      return true;
-    } catch (error) {
-      this.#store.set({ setupError: { error } });
-      return false;
-    }
+  /** By tone, and by voice where that is wanted; after the sign that the recording is over. */
+  async #tellAnswer(run: Run): Promise<void> {
+    await this.#recorder?.ended;
+    const { tones, speaks, words } = this.#store.state;
+    const { wanted, spoken } = glanceOf(run, this.#store.state);
+    if (tones) await this.#sound.play(wanted?.answer ?? 'open');
+    if (speaks) speak(spoken, words.lang);
   }
 
   /** Judges what was kept of a recording that a closed page left behind. */
   async recover({ id, name, rateHz }: Leftover): Promise<void> {
     this.#store.set({ phase: 'judging' });
     const wav = wavBlob(await this.#runStore.pieces(id), rateHz);
-    const setup = stated(this.#store.state.setup);
+    const { setup, wrong } = usableSetup(this.#store.state.setup);
+    this.#store.set({ wrong });
     const { lang } = this.#store.state.words;
     const judged = await judgeFile(wav, name, setup, { lang, onProgress: () => {} }).done;
     this.#store.set({ phase: 'idle' });
@@ -126,11 +137,10 @@ export class RecordingActions {
   }
 
   #live(live: LiveState): void {
-    const { levels, arcs } = this.#store.state;
+    const { levels } = this.#store.state;
     this.#store.set({
       live,
-      levels: [...levels, live.peakDb].slice(-STRIP),
-      arcs: [...arcs, live.arc].slice(-STRIP),
+      levels: [...levels, live.peakDb].slice(-LEVELS),
     });
   }
 }

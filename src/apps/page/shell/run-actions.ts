@@ -1,3 +1,4 @@
+import type { Mode } from '../../../core/index.js';
 import { csvCell, csvHeader, csvRow, jsonText, viewVerdict } from '../../view/index.js';
 import type { Judged } from '../messages.js';
 import type { Run } from '../storage/database.js';
@@ -7,6 +8,7 @@ import type { RunStore } from './run-store.js';
 import { saveAs } from './save.js';
 import type { Shown } from './state.js';
 import type { Store } from './store.js';
+import { toTop } from './to-top.js';
 
 /** Prior probability of an arc where somebody says that they welded. */
 const SURELY_A_WELD = 0.95;
@@ -28,6 +30,7 @@ export class RunActions {
     const kept = stored ? 'yes' : 'only-result';
     const shown = { run, file, evidence: null, pictures: null, kept, interruption: null } as const;
     this.#store.set({ shown, tab: 'verdict' });
+    toTop();
   }
 
   /** Judges the kept file again, for its pictures; the answer stays the one that was given. */
@@ -76,6 +79,16 @@ export class RunActions {
     return this.#store.state.shown?.run.id === run.id ? judged : null;
   }
 
+  /** The trainer's own word on the run that is open; null takes it back. */
+  async label(mode: Mode | null): Promise<void> {
+    const { shown } = this.#store.state;
+    if (!shown) return;
+    const { trainerMode: _, ...rest } = shown.run;
+    const run: Run = mode === null ? rest : { ...rest, trainerMode: mode };
+    this.#store.set({ shown: { ...shown, run } });
+    if (shown.kept !== 'no') await this.#runStore.update(run);
+  }
+
   /** Takes a run into the comparison or out of it; a third one replaces the first. */
   pick(id: string): void {
     const { picked } = this.#store.state;
@@ -105,6 +118,9 @@ export class RunActions {
       student: '',
       booth: '',
       setup: {},
+      wrong: {},
+      drill: null,
+      scores: { simulated: {}, own: {} },
       message: this.#store.state.words.page.deleted,
     });
   }

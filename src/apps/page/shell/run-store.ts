@@ -64,6 +64,12 @@ export class RunStore {
     }
   }
 
+  /** Keeps what changed of a run that is kept already; its file stays. */
+  async update(run: Run): Promise<void> {
+    if (this.#database) await keepRun(this.#database, run, null).catch(() => {});
+    await this.refresh();
+  }
+
   async file(id: string): Promise<Blob | null> {
     return (this.#database && (await fileOf(this.#database, id))) ?? null;
   }

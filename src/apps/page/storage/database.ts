@@ -1,5 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 import type { Result } from '../../../analysis/result/index.js';
+import type { Mode } from '../../../core/index.js';
 import type { RawSetup } from '../messages.js';
 
 /** A judged run as it is kept on the device. Student and booth are free text and leave it only in an export. */
@@ -14,6 +15,8 @@ export interface Run {
   hasFile: boolean;
   setup: RawSetup;
   result: Result;
+  /** The mode it was by the trainer's own word; absent where none was given. */
+  trainerMode?: Mode;
 }
 
 /** A piece of a recording under way, so that a closed page or an empty battery loses a second at most. */

@@ -1,7 +1,9 @@
 import { type ComponentChild, h } from 'preact';
 import { viewVerdict } from '../../view/index.js';
 import type { FileJob } from '../shell/state.js';
+import { setupChips, wrongFields } from './setup-chips.js';
 import { setupForm } from './setup-form.js';
+import { sheetView } from './sheet-view.js';
 import type { View } from './view.js';
 
 /** Files: drop or pick, worked off one by one with progress, each opened when done. */
@@ -43,7 +45,10 @@ export function filesView(view: View): ComponentChild {
       { class: 'jobs' },
       state.jobs.map((job) => jobRow(view, job)),
     ),
+    setupChips(view),
+    wrongFields(view),
     setupForm(view),
+    sheetView(view),
     readersView(view),
   ]);
 }

@@ -1,26 +1,33 @@
 import { type ComponentChild, h } from 'preact';
-import { sentencesOf } from '../shell/sentences-of.js';
 import type { Leftover } from '../shell/state.js';
 import { liveView } from './live-view.js';
-import { said } from './localized.js';
 import { runStrip } from './run-strip.js';
+import { setupChips, wrongFields } from './setup-chips.js';
 import { setupForm } from './setup-form.js';
+import { sheetView } from './sheet-view.js';
 import type { View } from './view.js';
 
-/** Record: the words before, the one large button, and while it runs what is heard. */
+const COUNTDOWNS_S = [0, 5, 10, 20] as const;
+
+/** Record: what is set, the one large button, and while it runs what is heard. */
 export function recordView(view: View): ComponentChild {
-  const { phase } = view.state;
+  const { state } = view;
+  const { page } = state.words;
+  const { phase } = state;
   return h('section', { class: `record ${phase}` }, [
+    h('h1', { class: 'only-read' }, page.tabs.record),
     phase === 'recording' ? liveView(view) : beforeView(view),
     bigButton(view),
+    h('p', { class: 'protection' }, page.protection),
     phase === 'idle' ? afterView(view) : null,
+    phase === 'idle' ? sheetView(view) : null,
   ]);
 }
 
-function beforeView({ state }: View): ComponentChild {
+function beforeView(view: View): ComponentChild {
+  const { state } = view;
   const { page } = state.words;
   return h('div', { class: 'before' }, [
-    h('h1', null, page.lead),
     state.trouble === null
       ? null
       : h('div', { class: 'trouble', role: 'alert' }, [
@@ -28,14 +35,11 @@ function beforeView({ state }: View): ComponentChild {
           h('p', null, page.trouble[state.trouble]),
           h('p', null, page.useFiles),
         ]),
-    h('div', { class: 'safety', role: 'note', 'aria-label': page.safetyTitle }, [
-      h('h2', null, page.safetyTitle),
-      h(
-        'ol',
-        null,
-        page.safety.map((text) => h('li', null, text)),
-      ),
-    ]),
+    state.store === 'none' ? h('p', { class: 'trouble' }, page.noStore) : null,
+    ...state.leftovers.map((one) => leftoverView(view, one)),
+    setupChips(view),
+    wrongFields(view),
+    h('p', { class: 'place' }, page.place),
   ]);
 }
 
@@ -59,36 +63,47 @@ function bigButton({ app, state }: View): ComponentChild {
       'aria-disabled': waiting ? 'true' : undefined,
       onClick: () => void (recording ? app.recording.stop() : app.recording.start()),
     },
-    [h('span', { class: `sign ${recording ? 'square' : 'dot'}`, 'aria-hidden': 'true' }), words],
+    [
+      h('strong', null, words),
+      state.stopsItself && !waiting ? h('span', null, page.stopsHint) : null,
+    ],
   );
 }
 
 function afterView(view: View): ComponentChild {
   const { app, state } = view;
   const { page } = state.words;
-  return h('div', { class: 'after' }, [
-    state.setupError === null
-      ? null
-      : h('p', { class: 'trouble', role: 'alert' }, [
-          `${page.setupWrong}:`,
-          ...sentencesOf(state.setupError.error, state.words).flatMap((one) => [
-            ' ',
-            said(view, one),
-          ]),
-        ]),
-    state.store === 'none' ? h('p', { class: 'trouble' }, page.noStore) : null,
-    ...state.leftovers.map((one) => leftoverView(view, one)),
-    runStrip(view),
-    setupForm(view),
+  const choice = (what: 'tones' | 'speaks' | 'stopsItself', label: string): ComponentChild =>
     h('label', { class: 'tick' }, [
       h('input', {
         type: 'checkbox',
-        checked: state.tones,
-        onChange: (event: Event) => app.tones((event.target as HTMLInputElement).checked),
+        checked: state[what],
+        onChange: (event: Event) => app.choose(what, (event.target as HTMLInputElement).checked),
       }),
-      h('span', null, page.sounds),
+      h('span', null, label),
+    ]);
+  return h('div', { class: 'after' }, [
+    runStrip(view),
+    h('details', { class: 'options' }, [
+      h('summary', null, page.options),
+      choice('stopsItself', page.stopsItself),
+      choice('tones', page.sounds),
+      choice('speaks', page.speaks),
+      h('label', { class: 'field' }, [
+        h('span', null, page.countdown),
+        h(
+          'select',
+          {
+            value: String(state.countdownS),
+            onChange: (event: Event) =>
+              app.countdown(Number((event.target as HTMLSelectElement).value)),
+          },
+          COUNTDOWNS_S.map((one) => h('option', { value: String(one) }, page.countdownChoice(one))),
+        ),
+      ]),
+      h('p', { class: 'small' }, page.cues),
     ]),
-    h('p', { class: 'small' }, page.cues),
+    setupForm(view),
     h('p', { class: 'small' }, page.offline),
   ]);
 }

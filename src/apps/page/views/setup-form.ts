@@ -13,36 +13,28 @@ const CHOICES: Record<string, readonly string[]> = {
   polarity: ['dcep', 'dcen', 'ac'],
 };
 
-/** Who, where, and what the machine is set to. */
+/** The same by keyboard, with what is seldom needed. Wrong fields are marked and stop nothing. */
 export function setupForm(view: View): ComponentChild {
   const { app, state } = view;
   const { page } = state.words;
-  return h('form', { class: 'setup', onSubmit: (event: Event) => event.preventDefault() }, [
-    h('fieldset', null, [
-      h('legend', null, page.setupTitle),
+  return h('details', { class: 'typed-setup' }, [
+    h('summary', null, page.setupMore),
+    h('form', { class: 'setup', onSubmit: (event: Event) => event.preventDefault() }, [
       h('p', { class: 'small' }, page.setupHelp),
       h('div', { class: 'fields' }, [
         text(page.booth, state.booth, '', {
-          type: (value) => app.typeBooth(value),
-          done: (value) => void app.booth(value),
+          type: (value) => app.setup.typeBooth(value),
+          done: (value) => void app.setup.booth(value),
           list: 'booths',
         }),
-        text(page.student, state.student, '', { type: (value) => app.student(value) }),
-        ...FIRST.map((key) => field(view, key)),
+        text(page.student, state.student, '', { type: (value) => app.setup.student(value) }),
+        ...[...FIRST, ...MORE].map((key) => field(view, key)),
       ]),
       h(
         'datalist',
         { id: 'booths' },
         state.booths.map((one) => h('option', { value: one })),
       ),
-      h('details', null, [
-        h('summary', null, page.setupMore),
-        h(
-          'div',
-          { class: 'fields' },
-          MORE.map((key) => field(view, key)),
-        ),
-      ]),
       h('p', { class: 'small' }, page.whoHelp),
     ]),
   ]);
@@ -52,16 +44,18 @@ function field({ app, state }: View, key: string): ComponentChild {
   const { page } = state.words;
   const { label, hint } = page.fields[key] ?? { label: key, hint: '' };
   const value = state.setup[key] ?? '';
-  const type = (next: string): void => app.type(key, next);
-  const done = (): void => void app.setupDone();
+  const type = (next: string): void => app.setup.type(key, next);
+  const done = (): void => void app.setup.done();
   const choices = CHOICES[key];
-  if (!choices) return text(label, value, hint, { type, done });
+  const wrong = key in state.wrong;
+  if (!choices) return text(label, value, hint, { type, done, wrong });
   return h('label', { class: 'field' }, [
     h('span', null, label),
     h(
       'select',
       {
         value,
+        'aria-invalid': wrong ? 'true' : undefined,
         onChange: (event: Event) => {
           type((event.target as HTMLSelectElement).value);
           done();
@@ -81,10 +75,11 @@ interface Field {
   /** When the field is left. */
   done?: (value: string) => void;
   list?: string;
+  wrong?: boolean;
 }
 
 function text(label: string, value: string, hint: string, field: Field): ComponentChild {
-  const { type, done, list } = field;
+  const { type, done, list, wrong } = field;
   return h('label', { class: 'field' }, [
     h('span', null, label),
     h('input', {
@@ -92,6 +87,7 @@ function text(label: string, value: string, hint: string, field: Field): Compone
       value,
       placeholder: hint,
       list,
+      'aria-invalid': wrong ? 'true' : undefined,
       autocomplete: 'off',
       maxLength: 80,
       onInput: (event: Event) => type?.((event.target as HTMLInputElement).value),

@@ -1,17 +1,24 @@
 import { type ComponentChild, h } from 'preact';
 import { defaultSettings } from '../../../analysis/index.js';
+import type { Mode } from '../../../core/index.js';
 import { type ResultView, viewResult, wordsFor } from '../../view/index.js';
+import { wantedOf } from '../shell/run-words.js';
 import type { Shown } from '../shell/state.js';
 import { chooseWords } from '../words/index.js';
 import { againstView, nextView } from './cross-check-view.js';
+import { glanceView } from './glance-view.js';
+import { besideView } from './hear-view.js';
 import { said, saidList } from './localized.js';
+import { modeStrip } from './mode-strip.js';
+import { OnDemand } from './on-demand.js';
 import { Pictures } from './pictures.js';
 import { runStrip } from './run-strip.js';
+import { trainerView } from './trainer-view.js';
 import type { View } from './view.js';
 
 const EVEN_ODDS = defaultSettings().arcPrior;
 
-/** The answer first, then why, then against the set-up, then what to do, then the pictures. */
+/** The answer as a screen, then the run over time, what to change, why, and the rest. */
 export function verdictView(view: View): ComponentChild {
   const { state } = view;
   const { page } = state.words;
@@ -20,37 +27,60 @@ export function verdictView(view: View): ComponentChild {
   const { result } = shown.run;
   const said = viewResult(result, wordsFor(state.words.view, { units: state.units }));
   return h('section', { class: 'verdict-page' }, [
-    answer(view, said),
-    askWeld(view, shown),
-    tryAgain(view),
-    runStrip(view),
-    state.keptOn.length > 0 && shown.run.origin === 'microphone'
-      ? h('p', { class: 'trouble' }, page.keptOn(state.keptOn))
-      : null,
-    shown.interruption ? h('p', { class: 'trouble' }, page.interruption[shown.interruption]) : null,
-    keptWords(view, shown),
-    againstView(view, said),
-    nextView(view, said),
-    reasons(view, said),
-    condition(view, said),
-    doubts(view, said),
-    cautions(view, said),
-    pictures(view, shown),
-    saving(view, shown),
+    glanceView(view, shown.run),
+    h('div', { class: 'glance-bar' }, [
+      tryAgain(view),
+      h(
+        'button',
+        {
+          type: 'button',
+          class: 'to-why',
+          onClick: () => document.getElementById('details')?.scrollIntoView(),
+        },
+        page.why,
+      ),
+    ]),
+    h('div', { id: 'details', class: 'details' }, [
+      modeStrip(view, result),
+      where(view, said),
+      askWeld(view, shown),
+      state.keptOn.length > 0 && shown.run.origin === 'microphone'
+        ? h('p', { class: 'trouble' }, page.keptOn(state.keptOn))
+        : null,
+      shown.interruption
+        ? h('p', { class: 'trouble' }, page.interruption[shown.interruption])
+        : null,
+      nextView(view, said),
+      againstView(view, said),
+      besideView(view, shown, heardAndWanted(shown)),
+      trainerView(view, shown),
+      reasons(view, said),
+      condition(view, said),
+      doubts(view, said),
+      cautions(view, said),
+      runStrip(view),
+      keptWords(view, shown),
+      pictures(view, shown),
+      saving(view, shown),
+    ]),
   ]);
 }
 
-function answer(view: View, { verdict, file }: ResultView): ComponentChild {
+/** What came and what was wanted, each once. */
+function heardAndWanted({ run }: Shown): Mode[] {
+  const { mode } = run.result;
+  const heard = mode === 'mixed' ? null : mode;
+  const both = [heard, wantedOf(run.setup)].filter((one) => one !== null);
+  return [...new Set(both)];
+}
+
+/** In how much of the arc, how many events a second, and why no mode is named where none is. */
+function where(view: View, { verdict, file }: ResultView): ComponentChild {
   const lines = [verdict.where, verdict.rates, verdict.leaning ?? ''].filter((line) => line !== '');
-  return h('div', { class: `answer-card mode-${verdict.mode ?? 'none'}` }, [
-    h('div', { class: 'letter', 'aria-hidden': 'true' }, verdict.letter),
-    h('div', null, [
-      h('h1', { id: 'verdict-words' }, verdict.headline),
-      verdict.sure === null ? null : h('p', { class: 'sure' }, verdict.sure),
-      h('p', null, said(view, verdict.why)),
-      ...lines.map((line) => h('p', null, line)),
-      h('p', { class: 'small file' }, file),
-    ]),
+  return h('div', { class: 'where' }, [
+    verdict.status === 'ok' ? null : h('p', null, said(view, verdict.why)),
+    ...lines.map((line) => h('p', null, line)),
+    h('p', { class: 'small file' }, file),
   ]);
 }
 
@@ -166,10 +196,15 @@ function pictures({ app, state }: View, shown: Shown): ComponentChild {
     const { lang, markup } = shown.pictures;
     const { evidence, run } = shown;
     const words = chooseWords(lang, []).view;
-    return h('div', { class: 'evidence', lang, key: `${run.id} ${lang}` }, [
-      h('h2', { lang: state.words.lang }, page.pictures),
-      h(Pictures, { evidence, result: run.result, markup, words }),
-    ]);
+    return h(OnDemand, {
+      class: 'block evidence',
+      title: page.pictures,
+      key: run.id,
+      content: () =>
+        h('div', { lang, key: lang }, [
+          h(Pictures, { evidence, result: run.result, markup, words }),
+        ]),
+    });
   }
   if (!shown.file) return null;
   return h('div', { class: 'block' }, [

@@ -1,35 +1,32 @@
 import { ENGLISH as VIEW } from '../../view/index.js';
+import { ENGLISH_INSTRUMENT } from './instrument-words.js';
 import type { PageWords, Words } from './words.js';
 
 const PAGE: PageWords = {
+  ...ENGLISH_INSTRUMENT,
   lang: 'en',
   language: 'English',
   title: 'Arc transfer',
-  lead: 'Listen to a weld, hear how the metal crosses, try again.',
   offline: 'Works without a network. Nothing you record leaves this device.',
-  tabs: { record: 'Record', verdict: 'Verdict', runs: 'Runs', files: 'Files', about: 'About' },
+  tabs: {
+    record: 'Record',
+    verdict: 'Answer',
+    runs: 'Runs',
+    listen: 'Hear',
+    files: 'Files',
+    about: 'About',
+  },
   languageLabel: 'Language',
   unitsLabel: 'Units',
   units: { metric: 'mm, m/min', inch: 'in, in/min' },
-  safetyTitle: 'Before you record',
-  safety: [
-    'Fix the phone on a stand, away from spatter and glare.',
-    'Step behind the curtain. Read the screen afterwards: nothing on it is worth a look near the arc.',
-    'One tone and vibration mark the start, two mark enough, three the stop.',
-  ],
   ready: 'Ready',
   start: 'Record',
   stop: 'Stop and judge',
   starting: 'Opening the microphone…',
   judging: 'Judging…',
   sounds: 'Tones at start, enough and stop',
-  cues: 'The tones lie below the band that is judged. Vibration comes as well, where the device can.',
+  cues: 'One tone: your turn. Two: enough. Three: over. Then the answer: rising for right, falling for wrong, level for open. The tones lie below the band that is judged. Vibration comes as well, where the device can.',
   level: 'Level',
-  levelWords: (peakDb, clipped) => {
-    if (clipped > 0.001) return 'Too loud: the sound is cut off. Move the phone away.';
-    if (peakDb < -50) return 'Very quiet. Move the phone nearer, or take off its cover.';
-    return 'Level is good.';
-  },
   arcYes: 'Arc',
   arcNo: 'No arc',
   modeNow: (name, settled) => {
@@ -69,11 +66,11 @@ const PAGE: PageWords = {
   forgetIt: 'Delete it',
   setupTitle: 'Set-up on the machine',
   setupHelp:
-    'Type it once for each booth; it is remembered on this device. It is compared with the verdict and never changes it.',
+    'It is remembered for each machine on this device. It is compared with the verdict and never changes it.',
   setupMore: 'More of the set-up',
   fields: {
-    wireDiameter: { label: 'Wire diameter', hint: '0.9 mm' },
-    gas: { label: 'Shielding gas', hint: 'Ar+18CO2' },
+    wireDiameter: { label: 'Wire diameter', hint: '0.9 mm or .035' },
+    gas: { label: 'Shielding gas', hint: '75/25, C25, M21, CO2' },
     setVoltage: { label: 'Set voltage', hint: '18.5 V' },
     wireFeed: { label: 'Wire feed', hint: '5 m/min' },
     expect: { label: 'Wanted mode', hint: '' },
@@ -84,7 +81,7 @@ const PAGE: PageWords = {
     polarity: { label: 'Polarity', hint: '' },
   },
   student: 'Student',
-  booth: 'Booth',
+  booth: 'Machine',
   whoHelp: 'Free text. It stays on this device unless you export it.',
   unknownOption: 'not stated',
   choices: {
@@ -105,8 +102,6 @@ const PAGE: PageWords = {
     ac: 'AC',
   },
   expected: (what) => `Expected ${what}.`,
-  setupWrong: 'The set-up can’t be used as typed',
-  why: 'Why',
   doubts: 'Doubts about the recording',
   assumed: (count) => `Known of the recording (${count})`,
   noDoubts: 'No clipping, gaps or other faults were found.',
@@ -124,7 +119,7 @@ const PAGE: PageWords = {
   wasWeld: 'It was a weld: judge again',
   picturesLater: 'The pictures are drawn from the kept recording.',
   drawPictures: 'Show the evidence',
-  tryAgain: 'Try again',
+  tryAgain: 'Again',
   share: {
     wav: 'Save the sound (WAV)',
     result: 'Save the result (JSON)',
@@ -153,7 +148,7 @@ const PAGE: PageWords = {
   removed: 'The run is deleted.',
   deleteAll: 'Delete everything on this device',
   deleteSure:
-    'All runs, sounds, booths and names on this device will be gone. There is no way back.',
+    'All runs, sounds, machines and names on this device will be gone. There is no way back.',
   yesDelete: 'Yes, delete all',
   keep: 'Keep them',
   deleted: 'Everything is deleted.',

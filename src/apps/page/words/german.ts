@@ -1,41 +1,32 @@
 import { GERMAN as VIEW } from '../../view/index.js';
+import { GERMAN_INSTRUMENT } from './instrument-words.js';
 import type { PageWords, Words } from './words.js';
 
 const PAGE: PageWords = {
+  ...GERMAN_INSTRUMENT,
   lang: 'de',
   language: 'Deutsch',
   title: 'Lichtbogen hören',
-  lead: 'Eine Naht anhören, erfahren, wie der Werkstoff übergeht, noch einmal versuchen.',
   offline: 'Geht ohne Netz. Keine Aufnahme verlässt dieses Gerät.',
   tabs: {
     record: 'Aufnehmen',
-    verdict: 'Urteil',
+    verdict: 'Antwort',
     runs: 'Versuche',
+    listen: 'Hören',
     files: 'Dateien',
     about: 'Hinweise',
   },
   languageLabel: 'Sprache',
   unitsLabel: 'Einheiten',
   units: { metric: 'mm, m/min', inch: 'Zoll, in/min' },
-  safetyTitle: 'Vor der Aufnahme',
-  safety: [
-    'Das Telefon auf ein Stativ stellen, weg von Spritzern und Blendung.',
-    'Hinter den Vorhang treten. Den Bildschirm nachher lesen: nichts darauf ist einen Blick in Lichtbogennähe wert.',
-    'Ein Ton mit Vibration heißt Beginn, zwei heißen genug, drei heißen Ende.',
-  ],
   ready: 'Bereit',
   start: 'Aufnehmen',
   stop: 'Beenden und beurteilen',
   starting: 'Mikrofon wird geöffnet …',
   judging: 'Wird beurteilt …',
   sounds: 'Töne bei Beginn, genug und Ende',
-  cues: 'Die Töne liegen unter dem beurteilten Bereich. Vibration kommt dazu, wo das Gerät sie kann.',
+  cues: 'Ein Ton: Sie sind dran. Zwei: genug. Drei: zu Ende. Dann die Antwort: steigend für richtig, fallend für falsch, gleich für offen. Die Töne liegen unter dem beurteilten Bereich. Vibration kommt dazu, wo das Gerät sie kann.',
   level: 'Pegel',
-  levelWords: (peakDb, clipped) => {
-    if (clipped > 0.001) return 'Zu laut: der Ton wird abgeschnitten. Telefon weiter weg stellen.';
-    if (peakDb < -50) return 'Sehr leise. Telefon näher stellen oder die Hülle abnehmen.';
-    return 'Der Pegel ist gut.';
-  },
   arcYes: 'Lichtbogen',
   arcNo: 'Kein Lichtbogen',
   modeNow: (name, settled) => {
@@ -76,11 +67,11 @@ const PAGE: PageWords = {
   forgetIt: 'Löschen',
   setupTitle: 'Einstellung an der Maschine',
   setupHelp:
-    'Einmal je Kabine eintippen; sie wird auf diesem Gerät gemerkt. Sie wird mit dem Urteil verglichen und ändert es nie.',
+    'Sie wird auf diesem Gerät für jede Maschine gemerkt. Sie wird mit dem Urteil verglichen und ändert es nie.',
   setupMore: 'Mehr zur Einstellung',
   fields: {
     wireDiameter: { label: 'Drahtdurchmesser', hint: '0,9 mm' },
-    gas: { label: 'Schutzgas', hint: 'Ar+18CO2' },
+    gas: { label: 'Schutzgas', hint: '82/18, M21, CO2' },
     setVoltage: { label: 'Eingestellte Spannung', hint: '18,5 V' },
     wireFeed: { label: 'Drahtvorschub', hint: '5 m/min' },
     expect: { label: 'Gewünschte Lichtbogenart', hint: '' },
@@ -91,7 +82,7 @@ const PAGE: PageWords = {
     polarity: { label: 'Polung', hint: '' },
   },
   student: 'Schüler',
-  booth: 'Kabine',
+  booth: 'Maschine',
   whoHelp: 'Freier Text. Er bleibt auf diesem Gerät, außer Sie sichern ihn als Datei.',
   unknownOption: 'nicht angegeben',
   choices: {
@@ -112,8 +103,6 @@ const PAGE: PageWords = {
     ac: 'Wechselstrom',
   },
   expected: (what) => `Erwartet: ${what}.`,
-  setupWrong: 'Die Einstellung ist so nicht brauchbar',
-  why: 'Warum',
   doubts: 'Zweifel an der Aufnahme',
   assumed: (count) => `Über die Aufnahme bekannt (${count})`,
   noDoubts: 'Kein Übersteuern, keine Lücken, keine anderen Fehler gefunden.',
@@ -160,7 +149,7 @@ const PAGE: PageWords = {
   removed: 'Der Versuch ist gelöscht.',
   deleteAll: 'Alles auf diesem Gerät löschen',
   deleteSure:
-    'Alle Versuche, Töne, Kabinen und Namen auf diesem Gerät sind dann weg. Es gibt kein Zurück.',
+    'Alle Versuche, Töne, Maschinen und Namen auf diesem Gerät sind dann weg. Es gibt kein Zurück.',
   yesDelete: 'Ja, alles löschen',
   keep: 'Behalten',
   deleted: 'Alles ist gelöscht.',

@@ -2,22 +2,20 @@ import type { UnitSystem } from '../../../core/index.js';
 import type { Words as ViewWords } from '../../view/index.js';
 import type { Interruption } from '../capture/interruption.js';
 import type { MicrophoneTrouble } from '../capture/microphone.js';
+import type { InstrumentWords } from './instrument-words.js';
 
 /** What the page says around a result. Texts are whole sentences or labels; nothing is put together elsewhere. */
-export interface PageWords {
+export interface PageWords extends InstrumentWords {
   /** Language tag. */
   lang: string;
   language: string;
   title: string;
-  lead: string;
   offline: string;
-  tabs: Record<'record' | 'verdict' | 'runs' | 'files' | 'about', string>;
+  tabs: Record<'record' | 'verdict' | 'runs' | 'listen' | 'files' | 'about', string>;
   languageLabel: string;
   unitsLabel: string;
   /** Names of the systems of units. */
   units: Record<UnitSystem, string>;
-  safetyTitle: string;
-  safety: readonly string[];
   ready: string;
   start: string;
   stop: string;
@@ -26,7 +24,6 @@ export interface PageWords {
   sounds: string;
   cues: string;
   level: string;
-  levelWords(peakDb: number, clipped: number): string;
   arcYes: string;
   arcNo: string;
   modeNow(name: string | null, settled: boolean): string;
@@ -52,10 +49,8 @@ export interface PageWords {
   whoHelp: string;
   unknownOption: string;
   choices: Record<string, string>;
-  setupWrong: string;
   /** What would have been right, as a sentence. */
   expected(what: string): string;
-  why: string;
   doubts: string;
   assumed(count: number): string;
   noDoubts: string;

@@ -6,6 +6,7 @@ import {
 } from '../../../analysis/index.js';
 import type { FeatureExtractor } from '../../../features/index.js';
 import type { LiveState } from '../messages.js';
+import { LevelWatch } from './level-watch.js';
 
 /** Level from which a 16-bit sample counts as standing at the rail. */
 const RAIL = 32_700;
@@ -21,9 +22,11 @@ export class LiveMeter {
   #arc = false;
   #now: LiveModes | null = null;
   readonly #beliefs: LiveBeliefs;
+  readonly #level: LevelWatch;
 
   constructor(rateHz: number, extractor: FeatureExtractor) {
     this.#rateHz = rateHz;
+    this.#level = new LevelWatch(rateHz);
     this.#beliefs = new LiveBeliefs(extractor, defaultSettings());
   }
 
@@ -33,6 +36,7 @@ export class LiveMeter {
       if (level > this.#peak) this.#peak = level;
       if (level >= RAIL) this.#clipped += 1;
     }
+    this.#level.samples(block);
     this.#samples += block.length;
     this.#since += block.length;
   }
@@ -57,6 +61,7 @@ export class LiveMeter {
       mode: this.#now?.confirmed?.mode ?? this.#now?.provisional.mode ?? null,
       settled: !!this.#now?.confirmed?.mode,
       usableS: this.#usableS,
+      ...this.#level.read(this.#arc),
     };
     this.#peak = 0;
     this.#clipped = 0;
