@@ -21,8 +21,9 @@ PLAN = {
     'fills': 0.5, 'cut': 0.3, 'switched': 0.2, 'room': 0.85, 'wet_db': (-24.0, 6.0), 'rt60': (0.12, 2.5),
     'other_behind': 0.6, 'snr_db': (-3.0, 40.0), 'harsh_mic': 0.75, 'short_response': 0.5, 'hum': 0.15, 'gain': 0.45,
     'clip': 0.45, 'clip_at': (0.2, 4.0), 'hard': 0.65, 'suppress': 0.12, 'band': 0.2, 'coded': 0.25, 'speed': 0.08,
-    # Shares of the arcs: nothing but rates (render.point_arcs), and drawn arcs whose sound is rendered anew.
-    'points': 0.15, 'rendered': 0.5,
+    # Shares of the arcs: nothing but rates (render.point_arcs), and drawn arcs whose sound is rendered anew. None by
+    # default: see README.md for what they gave.
+    'points': 0.0, 'rendered': 0.0,
 }
 # Where figures are made, sounds are those of the data set.
 AS_DRAWN = {'points': 0.0, 'rendered': 0.0}

@@ -1,6 +1,6 @@
 """What the network hears: energies of sixteen bands and one figure of sharpness, a thousand times a second.
 
-Each is divided by its own mean over the blocks around it (1.5 s back, 0.2 s ahead), so that level, distance and the
+Each is divided by its own mean over the blocks around it (1.5 s back, 0.5 s ahead), so that level, distance and the
 colour of a microphone fall out. The runtime (src/model/network) computes the same from the constants that
 `front_end()` writes into the header of the weights.
 """
@@ -18,7 +18,7 @@ BANDS = [(1, 1), (2, 2), (3, 3), (4, 4), (5, 5), (6, 6), (7, 7), (8, 9), (10, 11
 CHANNELS = len(BANDS) + 1
 BLOCK = 50
 BLOCKS_BACK = 30
-BLOCKS_AHEAD = 4
+BLOCKS_AHEAD = 10
 # Nothing counts that is 40 dB under the mean of its band; nothing at all below the rounding noise of 16 bits.
 RELATIVE_FLOOR = 1e-4
 ABSOLUTE_FLOOR = 1e-11

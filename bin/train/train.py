@@ -14,6 +14,7 @@ import numpy as np
 import torch
 import torch.nn.functional as F
 
+import chain
 import export
 import score
 from batch import Crops, stretch_weights
@@ -40,6 +41,8 @@ def arguments():
     p.add_argument('--seed', type=int, default=1)
     p.add_argument('--wait-shards', type=int, default=8, help='shards of arcs to wait for before the first step')
     p.add_argument('--without', default='', help='for ablations, by comma: channel:<n>, gain, clip, room, suppress, coded, band, mix, real, ear')
+    p.add_argument('--points', type=float, default=0.0, help='share of arcs that are nothing but rates')
+    p.add_argument('--rendered', type=float, default=0.0, help='share of drawn arcs whose sound is rendered anew')
     p.add_argument('--score-crops', type=int, default=2000)
     p.add_argument('--rate', type=float, default=2e-3)
     return p.parse_args()
@@ -183,6 +186,7 @@ def main():
 
     gone = [w for w in args.without.split(',') if w]
     ablate(gone)
+    chain.PLAN.update(points=args.points, rendered=args.rendered)
     say('torch', torch.__version__, 'on', torch.cuda.get_device_name() if half else 'cpu', vars(args))
     sets = Sets(args.data, device)
     real = read_real(args.real, device)
@@ -313,7 +317,6 @@ def clock():
 
 
 def ablate(gone):
-    import chain
     for name, key in (('gain', 'gain'), ('clip', 'clip'), ('room', 'room'), ('suppress', 'suppress'),
                       ('coded', 'coded'), ('band', 'band')):
         if name in gone:
