@@ -3,9 +3,10 @@ import { TraceArcDetector } from '../../detect/index.js';
 import type { ExtractorSummary, FeatureExtractor } from '../extractor.js';
 import type { ExtractorEvent, FeatureSet } from '../vector.js';
 import { planSlots, type SlotPlan } from './decimation.js';
-import { checkOptions, type ElectricalExtractorOptions } from './extractor-options.js';
+import { checkOptions, type ElectricalExtractorOptions, heldTimes } from './extractor-options.js';
 import { ExtractorTally } from './extractor-tally.js';
 import { electricalFeatureSet } from './feature-sets.js';
+import { HeldSamples } from './held-samples.js';
 import { IntervalSlots } from './interval-slots.js';
 import { SampleStore } from './sample-store.js';
 
@@ -18,7 +19,11 @@ const CHUNK = 8192;
  * @throws ArcError `bad-sample-rate`, `no-channel` or `bad-window`.
  */
 export function createElectricalExtractor(options: ElectricalExtractorOptions): FeatureExtractor {
-  return new ElectricalExtractor(options);
+  checkOptions(options);
+  const { sampleRateHz } = options;
+  const times = heldTimes(sampleRateHz);
+  const extractor = new ElectricalExtractor({ ...options, sampleRateHz: times * sampleRateHz });
+  return times === 1 ? extractor : new HeldSamples(extractor, times);
 }
 
 class ElectricalExtractor implements FeatureExtractor {
@@ -42,7 +47,6 @@ class ElectricalExtractor implements FeatureExtractor {
   #flushed = false;
 
   constructor(options: ElectricalExtractorOptions) {
-    checkOptions(options);
     const { sampleRateHz, hasVoltage, hasCurrent, windowS = 0.5, hopS = 0.25 } = options;
     const has = { voltage: hasVoltage, current: hasCurrent };
     this.featureSet = electricalFeatureSet(hasVoltage, hasCurrent);

@@ -65,7 +65,7 @@ export const LOGS: CatalogueOf<LogParams> = {
     return `“${name}” gives no unit; it is taken as ${unit}, ${why}.`;
   },
   'rate-too-low': ({ rateHz }, write) =>
-    `At ${write.figures(rateHz, 4)} Hz single short circuits, drops and pulses cannot be followed (short circuits come up to some 200 a second): the trace shows slow changes only.`,
+    `At ${write.figures(rateHz, 4)} Hz the trace is sampled too slowly for the mode: single short circuits, drops and pulses cannot be followed (short circuits come up to some 200 a second). Means, arc times and the comparison with the set-up hold; power from means may be up to 30 % off on sources that shape their waveform (Sperko 2010).`,
   'rate-low': ({ rateHz, samplesPerMs, neededSamples, shortestMs }, write) =>
     `At ${write.figures(rateHz, 4)} Hz a short circuit of 1 ms is shown by ${write.figures(samplesPerMs, 4)} ${samplesPerMs === 1 ? 'sample' : 'samples'} (${write.plain(neededSamples)} are needed): shorts under ${write.figures(shortestMs, 4)} ms are measured badly or missed, and drop steps and current rise cannot be measured.`,
   aliasing: ({ rateHz }, write) =>

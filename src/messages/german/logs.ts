@@ -69,7 +69,7 @@ export const LOGS: CatalogueOf<LogParams> = {
     return `„${name}“ nennt keine Einheit; ${why} gelten die Werte als ${unit}.`;
   },
   'rate-too-low': ({ rateHz }, write) =>
-    `Bei ${write.figures(rateHz, 4)} Hz lassen sich einzelne Kurzschlüsse, Tropfen und Impulse nicht verfolgen (Kurzschlüsse kommen bis zu etwa 200-mal je Sekunde): Die Messreihe zeigt nur langsame Änderungen.`,
+    `Bei ${write.figures(rateHz, 4)} Hz ist für die Lichtbogenart zu langsam abgetastet: Einzelne Kurzschlüsse, Tropfen und Impulse lassen sich nicht verfolgen (Kurzschlüsse kommen bis zu etwa 200-mal je Sekunde). Mittelwerte, Brennzeiten und der Vergleich mit der Einstellung gelten; die Leistung aus Mittelwerten kann bei Quellen, die ihre Kurvenform regeln, bis zu 30 % danebenliegen (Sperko 2010).`,
   'rate-low': ({ rateHz, samplesPerMs, neededSamples, shortestMs }, write) =>
     `Bei ${write.figures(rateHz, 4)} Hz hat ein Kurzschluss von 1 ms nur ${write.figures(samplesPerMs, 4)} ${samplesPerMs === 1 ? 'Wert' : 'Werte'} (nötig sind ${write.plain(neededSamples)}): Kurzschlüsse unter ${write.figures(shortestMs, 4)} ms werden schlecht oder gar nicht erfasst; Tropfenstufen und Stromanstieg lassen sich nicht messen.`,
   aliasing: ({ rateHz }, write) =>

@@ -787,7 +787,7 @@ export const SPOKEN = {
   'rate-too-low': [
     [
       { rateHz: 200 },
-      'At 200 Hz single short circuits, drops and pulses cannot be followed (short circuits come up to some 200 a second): the trace shows slow changes only.',
+      'At 200 Hz the trace is sampled too slowly for the mode: single short circuits, drops and pulses cannot be followed (short circuits come up to some 200 a second). Means, arc times and the comparison with the set-up hold; power from means may be up to 30 % off on sources that shape their waveform (Sperko 2010).',
     ],
   ],
   'swapped-channels': [
