@@ -171,7 +171,7 @@ describe('the answer', () => {
     );
     expect(checked.todo).toMatchObject({
       kind: 'check',
-      text: { text: lost.explanations[0]?.check },
+      text: { text: 'Look at gas flow, hose, nozzle and draughts.' },
     });
   });
 
