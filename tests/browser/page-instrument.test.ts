@@ -56,7 +56,7 @@ const chipText = (page: Page, name: string): Promise<string | null> =>
 async function judged(page: Page, name: string): Promise<void> {
   await goTo(page, 'Files');
   await page.locator('input[type=file]').setInputFiles(resolve('fixtures/recordings', name));
-  await page.locator('.job').last().locator('button.link').click();
+  await page.locator('.job', { hasText: name }).locator('button.link').click();
   await page.locator('.glance').waitFor();
 }
 

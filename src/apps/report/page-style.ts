@@ -45,7 +45,7 @@ section{margin:26px 0;scroll-margin-top:12px}
 .strip-key{display:flex;flex-wrap:wrap;gap:2px 16px;list-style:none;margin:6px 0 0;padding:0;font-size:.9rem}
 .swatch{margin-right:6px;vertical-align:-2px}
 .phone-only{display:none}
-.chances{list-style:none;margin:10px 0 0;padding:0;display:grid;grid-template-columns:max-content 1fr max-content;gap:2px 10px;align-items:center;max-width:560px}
+.chances{list-style:none;margin:10px 0 0;padding:0;display:grid;grid-template-columns:minmax(0,max-content) minmax(40px,1fr) max-content;gap:2px 10px;align-items:center;max-width:560px;overflow-wrap:anywhere}
 .chances li{display:contents}
 .chances svg{width:100%;height:12px}
 .chances .ground{fill:var(--grid)}
