@@ -6,7 +6,14 @@ import type {
   FeatureWindow,
 } from '../features/index.js';
 import { decide, type JudgedIntervals, RunEvidence, type Verdict } from '../judge/index.js';
-import { Classifier, type Model, type WindowJudgement } from '../model/index.js';
+import {
+  type Classifier,
+  classifierFor,
+  earOf,
+  type Model,
+  type WindowJudgement,
+} from '../model/index.js';
+import { HearingExtractor } from './hearing-extractor.js';
 import { IntervalJudge, type IntervalOutcome } from './interval-judge.js';
 import type { Settings } from './settings.js';
 
@@ -63,11 +70,15 @@ export class Pipeline {
     gathers = true,
   ) {
     this.#gathers = gathers;
-    this.#extractor = extractor;
+    this.#extractor =
+      model.kind === 'arc-transfer-ear'
+        ? new HearingExtractor(extractor, rateHz, earOf(model))
+        : extractor;
     this.#rateHz = rateHz;
-    this.#classifier = new Classifier(model);
+    this.#classifier = classifierFor(model);
     this.#settings = settings;
-    this.#tracker = model.gate ? new EvidenceTracker() : undefined;
+    const { findsArcs, leapLenience } = this.#classifier;
+    this.#tracker = findsArcs ? new EvidenceTracker(leapLenience) : undefined;
     this.#accepted = this.#emptyArcIntervals();
     this.#doubtful = this.#emptyArcIntervals();
   }
@@ -112,7 +123,7 @@ export class Pipeline {
     if (event.type === 'short-window') return [this.#shortWindow(event)];
     if (event.type !== 'window') return this.#change(event);
     const { window } = event;
-    const judgement = this.#classifier.judge(window);
+    const judgement = this.#classifier.judge(window, this.#settings.arcPrior);
     const changes = this.#tracker
       ? this.#tracker.push({
           startS: window.startS,
@@ -128,10 +139,10 @@ export class Pipeline {
     return [...events, { type: 'window', window, judgement, arcOn }];
   }
 
-  #shortWindow({ startS, endS, values }: ExtractorEvent & { type: 'short-window' }): PipelineEvent {
-    const arcScore = this.#classifier.arcScore(values);
-    const probabilities = this.#classifier.windowProbabilities(values);
-    return { type: 'short-window', startS, endS, arcScore, probabilities };
+  #shortWindow(event: ExtractorEvent & { type: 'short-window' }): PipelineEvent {
+    const { startS, endS } = event;
+    const judgement = this.#classifier.judgeShort(event, this.#settings.arcPrior);
+    return { type: 'short-window', startS, endS, ...judgement };
   }
 
   #change(change: ArcChange): PipelineEvent[] {
@@ -160,19 +171,20 @@ export class Pipeline {
 
   #finish(outcome: IntervalOutcome): PipelineEvent {
     const { arcInterval, evidence } = outcome;
-    const gate = this.#classifier.model.gate;
+    const { findsArcs, acceptScore, rejectScore } = this.#classifier;
     const { startDb, stopDb } = outcome;
+    const { vector, opinions, heard } = evidence;
     const score = this.#classifier.arcIntervalScore(
-      { vector: evidence.vector, startDb, stopDb },
+      { vector, opinions, heard, startDb, stopDb },
       this.#settings.arcPrior,
     );
     const lengthS = arcInterval.endS - arcInterval.startS;
     const long = lengthS >= this.#settings.minStretchS;
     // Shorter than a window, all that was judged reaches beyond it: a loud word can look like an arc so.
-    const whole = !gate || lengthS >= this.#extractor.windowS;
-    const accepted = long && whole && score >= (gate?.acceptScore ?? -Infinity);
+    const whole = !findsArcs || lengthS >= this.#extractor.windowS;
+    const accepted = long && whole && score >= acceptScore;
     const into = accepted ? this.#accepted : this.#doubtful;
-    const kept = accepted || !!(gate && long && evidence.windows > 0 && score >= gate.rejectScore);
+    const kept = accepted || (findsArcs && long && evidence.windows > 0 && score >= rejectScore);
     if (kept && this.#gathers) {
       into.arcIntervals.push(arcInterval);
       into.segments.push(...outcome.segments);

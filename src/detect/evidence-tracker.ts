@@ -30,14 +30,13 @@ const ON_WINDOWS = 2;
 const OFF_WINDOWS = 4;
 const ON_SCORE = 0;
 const OFF_SCORE = -1;
-/** A leap of 9 dB within 50 ms, to a level that lasts, makes up for this much score: steady hiss scores low. */
+/** A leap: 9 dB within 50 ms, to a level that lasts. */
 const LEAP_DB = 9;
 /** Time that a recorder may take to open or close, s (common practice, no source). */
 const OPENING_S = 0.2;
 /** Time that must follow a leap before it counts, s. */
 const LASTING_S = 0.2;
 const LASTING_RATIO = 4;
-const LEAP_LENIENCE = 2.5;
 /** Single windows cannot outvote the others by more than this. */
 const SCORE_CUT = 5;
 /** A hop this far below the arc's own level (power ratio, −12 dB) ends it at once. */
@@ -56,10 +55,17 @@ export class EvidenceTracker {
   #recent: ArcEvidence[] = [];
   #on = false;
   #onSinceS = 0;
+  /** Score that a leap makes up for. */
+  readonly #leapLenience: number;
   /** Score forgiven in the present arc interval because it began with a leap. */
   #lenience = 0;
   #arcLevel = 0;
   #windows = 0;
+
+  /** @param leapLenience what a leap of 9 dB within 50 ms, to a level that lasts, makes up for */
+  constructor(leapLenience: number) {
+    this.#leapLenience = leapLenience;
+  }
 
   get on(): boolean {
     return this.#on;
@@ -94,7 +100,7 @@ export class EvidenceTracker {
     const last = this.#recent.slice(-ON_WINDOWS);
     if (last.length < Math.min(ON_WINDOWS, this.#windows)) return [];
     const leap = this.#leap(last[0]!.startS, last.at(-1)!.endS);
-    const lenience = leap ? LEAP_LENIENCE : 0;
+    const lenience = leap ? this.#leapLenience : 0;
     if (this.#meanScore(last) <= ON_SCORE - lenience) return [];
     this.#lenience = lenience;
     const first = last.find((window) => window.score > OFF_SCORE - lenience) ?? last[0]!;

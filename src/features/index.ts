@@ -18,5 +18,6 @@ export type {
   FeatureDefinition,
   FeatureSet,
   FeatureWindow,
+  HeardBlock,
   SoundDetail,
 } from './vector.js';

@@ -29,6 +29,21 @@ export interface FeatureWindow {
   values: Float64Array;
   /** Only for sound: what later stages need beside the features. */
   sound?: SoundDetail;
+  /** Only for sound that a network listens to: the blocks that lie in the window, in order. */
+  heard?: readonly HeardBlock[];
+}
+
+/** What a network heard in one short block of sound: mean, mean square and largest of each of its figures. */
+export interface HeardBlock {
+  /** Place in the recording, counted from 0; whole blocks follow each other without a gap. */
+  index: number;
+  mean: Float32Array;
+  square: Float32Array;
+  top: Float32Array;
+  /** Mean belief that an arc burns, 0 to 1. */
+  arc: number;
+  /** What it counts in an interval. */
+  weight: number;
 }
 
 /** What later stages need of a window of sound. */
@@ -54,7 +69,13 @@ export interface SoundDetail {
 export type ExtractorEvent =
   | { type: 'window'; window: FeatureWindow }
   /** The same features of the newest half second of sound; comes before the window that ends with it. */
-  | { type: 'short-window'; startS: number; endS: number; values: Float64Array }
+  | {
+      type: 'short-window';
+      startS: number;
+      endS: number;
+      values: Float64Array;
+      heard?: readonly HeardBlock[];
+    }
   /** `open`: the arc was already burning at the first sample. */
   | { type: 'arc-start'; timeS: number; open: boolean }
   /** `open`: still burning at the last sample. */

@@ -1,7 +1,7 @@
 import { type ArcInterval, MODES, type Mode, type Segment } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
 import { message } from '../messages/index.js';
-import { type Classifier, calibrateBinary } from '../model/index.js';
+import type { Classifier } from '../model/index.js';
 import { rankReasons } from './reasons.js';
 import type { RunEvidence } from './run-evidence.js';
 import { type Shares, shareOfArcTime } from './shares.js';
@@ -53,8 +53,7 @@ function decideDoubtful(
   set: FeatureSet,
 ): Verdict {
   const { evidence } = doubtful;
-  const gate = classifier.model.gate!;
-  const arc = calibrateBinary(gate.calibration, doubtful.bestScore);
+  const arc = classifier.arcProbability(doubtful.bestScore);
   return {
     ...empty(),
     arcStretches: arc >= 0.5 ? doubtful.arcIntervals : [],
@@ -83,7 +82,7 @@ function decideArc(
   const probabilities = runProbabilities(evidence, classifier);
   const reasons = rankReasons(evidence, classifier, set);
   const judged = { ...base, probabilities, reasons };
-  if (evidence.novelty / evidence.windows > classifier.model.novelty.limit)
+  if (isUnlike(evidence, classifier))
     return {
       ...judged,
       status: 'unsure',
@@ -181,14 +180,21 @@ function mixedConfidence(segments: readonly Segment[]): number {
   return total > 0 ? weighted / total : 0;
 }
 
+/** Whether a run is unlike all that its model was made from. */
+export function isUnlike(evidence: RunEvidence, classifier: Classifier): boolean {
+  const { novelty } = classifier.model;
+  if (!novelty) return false;
+  const ofRun = classifier.run(evidence).novelty;
+  return (ofRun ?? evidence.novelty / evidence.windows) > novelty.limit;
+}
+
 /** Calibrated probabilities of the run; contradicting estimates of the event rate flatten them. */
 export function runProbabilities(
   evidence: RunEvidence,
   classifier: Classifier,
 ): Record<Mode, number> {
   const conflict = evidence.windows > 0 ? evidence.rateConflicts / evidence.windows : 0;
-  const { vector, opinions } = evidence;
-  const p = classifier.runProbabilities(vector, opinions, 1 - CONFLICT_COST * conflict);
+  const p = classifier.run(evidence, 1 - CONFLICT_COST * conflict).probabilities;
   return Object.fromEntries(MODES.map((mode, k) => [mode, p[k]!])) as Record<Mode, number>;
 }
 

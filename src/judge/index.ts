@@ -1,6 +1,7 @@
 export {
   type DecisionSettings,
   decide,
+  isUnlike,
   type JudgedIntervals,
   nameMode,
   runProbabilities,

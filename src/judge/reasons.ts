@@ -14,7 +14,8 @@ export function rankReasons(
   classifier: Classifier,
   featureSet: FeatureSet,
 ): Reason[] {
-  const contributions = classifier.explainRun(evidence.vector, evidence.opinions);
+  const contributions = classifier.explainRun(evidence);
+  if (!contributions) return [];
   return featureSet.features
     .map((feature, i) => {
       let best = 0;

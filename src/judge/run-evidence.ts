@@ -1,5 +1,5 @@
 import { type FeatureWindow, hasClearLine, hasClearOnsets } from '../features/index.js';
-import { RunVector, type WindowJudgement, WindowOpinions } from '../model/index.js';
+import { HeardSums, RunVector, type WindowJudgement, WindowOpinions } from '../model/index.js';
 import { RateTally } from './rate-tally.js';
 
 /**
@@ -16,6 +16,9 @@ export class RunEvidence {
   readonly rates = new RateTally();
   readonly vector: RunVector;
   readonly opinions: WindowOpinions;
+  /** What a network heard: each block once, whatever windows overlap in it. */
+  readonly heard = new HeardSums();
+  #lastBlock = -1;
 
   constructor(features: number) {
     this.vector = new RunVector(features);
@@ -28,6 +31,11 @@ export class RunEvidence {
     this.vector.add(window.values);
     this.opinions.add(judgement.scores, judgement.parts);
     if (window.sound) this.#addSound(window.sound);
+    for (const block of window.heard ?? []) {
+      if (block.index <= this.#lastBlock) continue;
+      this.#lastBlock = block.index;
+      this.heard.add(block);
+    }
   }
 
   /** Joins the evidence of another arc interval of the same run. */
@@ -40,6 +48,7 @@ export class RunEvidence {
     this.rates.merge(other.rates);
     this.vector.merge(other.vector);
     this.opinions.merge(other.opinions);
+    this.heard.merge(other.heard);
   }
 
   #addSound(sound: NonNullable<FeatureWindow['sound']>): void {

@@ -1,23 +1,20 @@
-import { MODES } from '../core/index.js';
-import type { FeatureWindow } from '../features/index.js';
-import { type ArcSigns, arcSignVector, ruleScore, windowArcScore } from './arc-classifier.js';
-import { calibrate, priorScore } from './calibration.js';
+import type { FeatureWindow, HeardBlock } from '../features/index.js';
+import { EarClassifier } from './ear/ear-classifier.js';
+import { FittedClassifier } from './fitted-classifier.js';
 import type { Model } from './model-document.js';
-import { noveltyDistance } from './novelty.js';
-import { runScores } from './run-scores.js';
+import type { HeardSums } from './network/index.js';
 import type { RunVector } from './run-vector.js';
-import { explain, score } from './scorer.js';
 import type { WindowOpinions } from './window-opinions.js';
 
 /** What a model says of one window. */
 export interface WindowJudgement {
   startS: number;
   endS: number;
-  /** Scores in the order of {@link MODES}. */
+  /** Scores in the order of `MODES`. */
   scores: Float64Array;
-  /** What each feature added to the score of each mode. */
+  /** What each feature added to the score of each mode; empty where the model does not judge by features. */
   parts: Float64Array[];
-  /** Calibrated probabilities in the order of {@link MODES}, given that an arc burns. */
+  /** Calibrated probabilities in the order of `MODES`, given that an arc burns. */
   probabilities: Float64Array;
   /** Score for an arc against everything else; +Infinity where the feature extractor itself finds the arc. */
   arcScore: number;
@@ -25,72 +22,61 @@ export interface WindowJudgement {
   novelty: number;
 }
 
-/** Judges windows one by one; it keeps nothing between them. */
-export class Classifier {
+/** Sums over the windows of an arc interval or of a run. */
+export interface RunSums {
+  /** Means and spreads of the features. */
+  vector: RunVector;
+  /** What the scorer of windows said. */
+  opinions: WindowOpinions;
+  /** What the network heard; no block where none listens. */
+  heard: HeardSums;
+}
+
+/** An arc interval when it is decided whether it was an arc. */
+export interface ArcQuestion extends RunSums {
+  /** Leaps of the level at the two edges, dB; 0 where none was seen. */
+  startDb: number;
+  stopDb: number;
+}
+
+/** What a run shows by a model. */
+export interface RunOpinion {
+  /** Calibrated probabilities in the order of `MODES`. */
+  probabilities: Float64Array;
+  /** Probability that the size of the drops is audible; null where the model does not say. */
+  dropsHeard: number | null;
+  /** About 1 for a typical run; null where the model tells it window by window. */
+  novelty: number | null;
+}
+
+/** Judges windows one by one and runs by their sums; it keeps nothing between them. */
+export interface Classifier {
   readonly model: Model;
+  /** Whether it says itself where an arc burns; if not, the feature extractor finds that. */
+  readonly findsArcs: boolean;
+  /** What an abrupt start of the sound may make up for, in log-odds for an arc. */
+  readonly leapLenience: number;
+  /** Scores of {@link arcIntervalScore} from which a mode may be named, and below which it was no arc. */
+  readonly acceptScore: number;
+  readonly rejectScore: number;
+  /** @param prior probability of an arc before listening */
+  judge(window: FeatureWindow, prior: number): WindowJudgement;
+  /** The same of the newest half second alone, what it takes to follow a mode. */
+  judgeShort(
+    window: { values: Float64Array; heard?: readonly HeardBlock[] | undefined },
+    prior: number,
+  ): Pick<WindowJudgement, 'arcScore' | 'probabilities'>;
+  /** Log-odds, before calibration, that an interval was an arc; +Infinity where the extractor finds the arc. */
+  arcIntervalScore(question: ArcQuestion, prior: number): number;
+  /** Probability of an arc from its score. */
+  arcProbability(score: number): number;
+  /** @param trust below 1 flattens the probabilities of scores of features (contradicting evidence) */
+  run(sums: RunSums, trust?: number): RunOpinion;
+  /** What each feature added to the score of each mode of a run, against the average of the modes; null where the model does not judge by features. */
+  explainRun(sums: RunSums): Float64Array[] | null;
+}
 
-  constructor(model: Model) {
-    this.model = model;
-  }
-
-  /** Arc score alone: cheap enough for every window of a long recording. */
-  arcScore(values: Float64Array): number {
-    const gate = this.model.gate;
-    if (!gate) return Infinity;
-    return windowArcScore(gate.scorer, values);
-  }
-
-  /**
-   * Log-odds, before calibration, that a stretch was an arc; +Infinity where the feature extractor itself finds the arc.
-   * @param prior probability of an arc before listening
-   */
-  arcIntervalScore(signs: ArcSigns, prior: number): number {
-    const gate = this.model.gate;
-    if (!gate) return Infinity;
-    const fitted = score(gate.stretch, arcSignVector(signs))[0]!;
-    const { features } = this.model.featureSet;
-    return fitted + ruleScore(signs, features) + priorScore(gate.calibration, prior);
-  }
-
-  /** Calibrated probabilities of one window's features in the order of {@link MODES}, given that an arc burns. */
-  windowProbabilities(values: Float64Array): Float64Array {
-    return calibrate(this.model.windowCalibration, score(this.model.modeScorer, values));
-  }
-
-  judge(window: FeatureWindow, arcScore = this.arcScore(window.values)): WindowJudgement {
-    const scores = score(this.model.modeScorer, window.values);
-    return {
-      startS: window.startS,
-      endS: window.endS,
-      scores,
-      parts: MODES.map((_, k) => explain(this.model.modeScorer, window.values, k)),
-      probabilities: calibrate(this.model.windowCalibration, scores),
-      arcScore,
-      novelty: noveltyDistance(this.model.novelty, window.values),
-    };
-  }
-
-  /** Calibrated probabilities of a run; `trust` below 1 flattens them (contradicting evidence). */
-  runProbabilities(vector: RunVector, opinions: WindowOpinions, trust = 1): Float64Array {
-    const scores = runScores(this.model, vector.values(), opinions.scores());
-    return calibrate(
-      this.model.runCalibration,
-      scores.map((one) => one * trust),
-    );
-  }
-
-  /** Contributions of each window feature to each mode's score of a run, against the average of the modes. */
-  explainRun(vector: RunVector, opinions: WindowOpinions): Float64Array[] {
-    const values = vector.values();
-    const n = this.model.featureSet.features.length;
-    const parts = MODES.map((_, k) => {
-      const both = explain(this.model.runScorer, values, k);
-      return opinions.parts(k).map((part, i) => part + both[i]! + both[n + i]!);
-    });
-    for (let i = 0; i < n; i++) {
-      const mean = parts.reduce((sum, part) => sum + part[i]!, 0) / parts.length;
-      for (const part of parts) part[i] = part[i]! - mean;
-    }
-    return parts;
-  }
+/** The judge that a model document asks for. */
+export function classifierFor(model: Model): Classifier {
+  return model.kind === 'arc-transfer-ear' ? new EarClassifier(model) : new FittedClassifier(model);
 }

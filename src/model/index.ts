@@ -13,10 +13,25 @@ export {
   priorScore,
   softmax,
 } from './calibration.js';
-export { Classifier, type WindowJudgement } from './classifier.js';
+export {
+  type Classifier,
+  classifierFor,
+  type RunOpinion,
+  type RunSums,
+  type WindowJudgement,
+} from './classifier.js';
+export {
+  type Ear,
+  type EarModel,
+  type EarOutput,
+  earOf,
+  type SlopeAndOffsets,
+} from './ear/ear-document.js';
+export { LEAP_LENIENCE } from './fitted-classifier.js';
 export { type LinearScorer, standardise } from './linear-scorer.js';
-export { checkFit, MODEL_SCHEMA_VERSION, type Model } from './model-document.js';
+export { checkFit, type FittedModel, MODEL_SCHEMA_VERSION, type Model } from './model-document.js';
 export { modelFingerprint } from './model-fingerprint.js';
+export { HeardSums, StreamingNetwork } from './network/index.js';
 export { type Novelty, noveltyDistance } from './novelty.js';
 export { centred, runScores } from './run-scores.js';
 export { RunVector, runVectorLength } from './run-vector.js';

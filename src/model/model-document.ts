@@ -2,6 +2,7 @@ import { ArcError, MODES, type Mode } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
 import { arcSignVectorLength } from './arc-classifier.js';
 import type { Calibration } from './calibration.js';
+import { type EarModel, earOf } from './ear/ear-document.js';
 import type { Novelty } from './novelty.js';
 import { runVectorLength } from './run-vector.js';
 import type { Scorer } from './scorer.js';
@@ -9,8 +10,11 @@ import type { Scorer } from './scorer.js';
 /** Format of the model document. */
 export const MODEL_SCHEMA_VERSION = '1';
 
-/** Everything the judgement needs beside code: plain data, checked before use, never run. */
-export interface Model {
+/** A model document: scorers that were fitted on features, or a network that listens. */
+export type Model = FittedModel | EarModel;
+
+/** Everything the judgement by features needs beside code: plain data, checked before use, never run. */
+export interface FittedModel {
   kind: 'arc-transfer-model';
   schemaVersion: typeof MODEL_SCHEMA_VERSION;
   id: string;
@@ -44,8 +48,8 @@ export interface Model {
 }
 
 /**
- * Refuses a model that was fitted on other features than this program computes.
- * @throws ArcError `model-mismatch`, `bad-model`
+ * Refuses a model that was made for other features than this program computes.
+ * @throws ArcError `model-mismatch`, `bad-model`, `bad-network`
  */
 export function checkFit(model: Model, featureSet: FeatureSet): void {
   const names = featureSet.features.map((feature) => feature.id).join(',');
@@ -56,11 +60,12 @@ export function checkFit(model: Model, featureSet: FeatureSet): void {
       expected: `"${featureSet.id}" version ${featureSet.version}, as this program computes them`,
       todo: 'Fit the model again with this version.',
     });
-  checkWidths(model, featureSet.features.length);
+  if (model.kind === 'arc-transfer-ear') earOf(model);
+  else checkWidths(model, featureSet.features.length);
 }
 
 /** Lists that are indexed by feature or mode must have that length, and no tree may ask beyond. */
-function checkWidths(model: Model, features: number): void {
+function checkWidths(model: FittedModel, features: number): void {
   const gate = model.gate ? [model.gate.scorer] : [];
   const ok =
     [model.modeScorer, ...gate].every((scorer) => scorerFits(scorer, features)) &&

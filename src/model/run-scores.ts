@@ -1,4 +1,4 @@
-import type { Model } from './model-document.js';
+import type { FittedModel } from './model-document.js';
 import { score } from './scorer.js';
 
 /**
@@ -7,7 +7,7 @@ import { score } from './scorer.js';
  * on families it has not seen.
  */
 export function runScores(
-  { runScorer }: Pick<Model, 'runScorer'>,
+  { runScorer }: Pick<FittedModel, 'runScorer'>,
   vector: Float64Array,
   windowScores: Float64Array,
 ): Float64Array {

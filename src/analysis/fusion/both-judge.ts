@@ -1,6 +1,7 @@
 import { type ArcInterval, MODES, type Mode } from '../../core/index.js';
 import {
   because,
+  isUnlike,
   type Judged,
   type JudgedIntervals,
   nameMode,
@@ -12,7 +13,7 @@ import {
   type Verdict,
 } from '../../judge/index.js';
 import { type Made, message } from '../../messages/index.js';
-import { Classifier } from '../../model/index.js';
+import { classifierFor } from '../../model/index.js';
 import type { Settings } from '../settings.js';
 import { evidenceWithin, type PlacedWindow, type Source } from './both-source.js';
 import { type PoolWeights, pool } from './index.js';
@@ -71,8 +72,7 @@ function doubtOf(
   evidence: RunEvidence,
   trace: Source,
 ): Made | null {
-  if (evidence.novelty / evidence.windows > trace.model.novelty.limit)
-    return message('trace-unlike-model');
+  if (isUnlike(evidence, classifierFor(trace.model))) return message('trace-unlike-model');
   const [heard, seen] = [likeliest(ofSound), likeliest(ofTrace)];
   if (heard === seen || Math.min(ofSound[heard], ofTrace[seen]) < CERTAIN) return null;
   return message('sound-against-trace', { sound: heard, trace: seen });
@@ -97,11 +97,11 @@ function pooled(sound: Source, trace: Source, by: PoolWeights): PlacedWindow[] {
 }
 
 function opinion(evidence: RunEvidence, { model }: Source): Probabilities {
-  return runProbabilities(evidence, new Classifier(model));
+  return runProbabilities(evidence, classifierFor(model));
 }
 
 function reasonsOf(evidence: RunEvidence, { model, featureSet }: Source): Reason[] {
-  return rankReasons(evidence, new Classifier(model), featureSet).slice(0, REASONS_EACH);
+  return rankReasons(evidence, classifierFor(model), featureSet).slice(0, REASONS_EACH);
 }
 
 function unsure(judged: Judged, reason: Made): Verdict {

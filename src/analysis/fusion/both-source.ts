@@ -1,7 +1,7 @@
 import type { ArcInterval, Segment } from '../../core/index.js';
 import type { FeatureSet, FeatureWindow } from '../../features/index.js';
 import { RunEvidence } from '../../judge/index.js';
-import { Classifier, type Model, type WindowJudgement } from '../../model/index.js';
+import { classifierFor, type Model, type WindowJudgement } from '../../model/index.js';
 import { IntervalJudge } from '../interval-judge.js';
 import type { Settings } from '../settings.js';
 
@@ -35,7 +35,7 @@ export function evidenceWithin(
   settings: Settings,
 ): { segments: Segment[]; evidence: RunEvidence } {
   const evidence = new RunEvidence(model.featureSet.features.length);
-  const classifier = new Classifier(model);
+  const classifier = classifierFor(model);
   const segments = arcIntervals.flatMap((arcInterval) => {
     const judge = new IntervalJudge(
       classifier,

@@ -1,7 +1,7 @@
 import type { ArcInterval, Segment } from '../../core/index.js';
 import type { FeatureExtractor } from '../../features/index.js';
 import { decide, type JudgedIntervals, RunEvidence, type Verdict } from '../../judge/index.js';
-import { Classifier, type Model } from '../../model/index.js';
+import { type Classifier, classifierFor, type Model } from '../../model/index.js';
 import type { Setup } from '../../setup/index.js';
 import { buildResult } from '../analyse.js';
 import { type IntervalEvent, Pipeline, type PipelineEvent } from '../pipeline.js';
@@ -47,7 +47,7 @@ export class LiveStream {
   constructor(options: LiveOptions) {
     const { extractor, format, model, settings } = options;
     this.#options = options;
-    this.#classifier = new Classifier(model);
+    this.#classifier = classifierFor(model);
     this.#beliefs = new LiveBeliefs(extractor, settings);
     this.#pipeline = new Pipeline(extractor, format.sampleRateHz, model, settings, false);
   }

@@ -8,6 +8,6 @@ export {
   readNetwork,
 } from './document.js';
 export { FrontEnd } from './front-end.js';
-export { type IntervalOutput, IntervalPooling, type PooledBlock } from './interval-pooling.js';
+export { HeardSums, type IntervalOutput, outputOf } from './interval-pooling.js';
 export { Resampler } from './resampler.js';
 export { StreamingNetwork } from './streaming-network.js';

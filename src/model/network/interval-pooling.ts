@@ -1,48 +1,34 @@
+import type { HeardBlock } from '../../features/index.js';
 import type { Network } from './document.js';
 
-/** What the network heard in one block: mean, mean square and largest of each embedding, and how sure an arc burns. */
-export interface PooledBlock {
-  mean: Float32Array;
-  square: Float32Array;
-  top: Float32Array;
-  /** Mean belief that an arc burns, 0 to 1. */
-  arc: number;
-}
+/** What the network says of an interval: its outputs as they are (logits), in the order of the document. */
+export type IntervalOutput = readonly number[];
 
-/** What the network says of an interval; the probabilities are those of the network, not calibrated. */
-export interface IntervalOutput {
-  /** Probability of each mode of the header, given that there is an arc. */
-  modes: number[];
-  /** Probability that an arc is to be heard at all. */
-  arc: number;
-  /** Probability that the size of free drops is audible. */
-  dropsHeard: number;
-  /** The outputs themselves (logits), in the order of the header: modes, arc, drops heard. */
-  outputs: number[];
-}
-
-/** Gathers blocks of an interval, each with a weight; the order does not matter. */
-export class IntervalPooling {
-  readonly #network: Network;
-  readonly #width: number;
+/** Sums over the blocks of an interval, each with its weight. They add up, so that intervals can be joined. */
+export class HeardSums {
   #weight = 0;
-  readonly #mean: Float64Array;
-  readonly #square: Float64Array;
-  readonly #top: Float64Array;
-  readonly #between: Float64Array;
+  #blocks = 0;
+  #mean = new Float64Array(0);
+  #square = new Float64Array(0);
+  #top = new Float64Array(0);
+  #between = new Float64Array(0);
 
-  constructor(network: Network) {
-    this.#network = network;
-    this.#width = network.layers.find(({ spec }) => spec.kind === 'arc')!.spec.inputs;
-    this.#mean = new Float64Array(this.#width);
-    this.#square = new Float64Array(this.#width);
-    this.#top = new Float64Array(this.#width);
-    this.#between = new Float64Array(this.#width);
+  /** Blocks that were added. */
+  get blocks(): number {
+    return this.#blocks;
   }
 
-  add(block: PooledBlock, weight: number): void {
+  /** Total weight. */
+  get weight(): number {
+    return this.#weight;
+  }
+
+  add(block: HeardBlock): void {
+    const { weight } = block;
+    this.#open(block.mean.length);
+    this.#blocks++;
     this.#weight += weight;
-    for (let c = 0; c < this.#width; c++) {
+    for (let c = 0; c < block.mean.length; c++) {
       const mean = block.mean[c]!;
       this.#mean[c]! += weight * mean;
       this.#square[c]! += weight * block.square[c]!;
@@ -51,14 +37,23 @@ export class IntervalPooling {
     }
   }
 
-  /** Takes a block out again that was added with the same weight. */
-  remove(block: PooledBlock, weight: number): void {
-    this.add(block, -weight);
+  /** Joins the blocks of another interval. */
+  merge(other: HeardSums): void {
+    if (other.#blocks === 0) return;
+    this.#open(other.#mean.length);
+    this.#blocks += other.#blocks;
+    this.#weight += other.#weight;
+    for (let c = 0; c < this.#mean.length; c++) {
+      this.#mean[c]! += other.#mean[c]!;
+      this.#square[c]! += other.#square[c]!;
+      this.#top[c]! += other.#top[c]!;
+      this.#between[c]! += other.#between[c]!;
+    }
   }
 
-  output(): IntervalOutput {
-    const width = this.#width;
-    const { varianceFloor, modes } = this.#network.header;
+  /** Mean, spread within blocks, mean of the largest, and spread between blocks of each figure, one after the other. */
+  pooled(varianceFloor: number): Float64Array {
+    const width = this.#mean.length;
     const weight = Math.max(this.#weight, 1e-6);
     const pooled = new Float64Array(4 * width);
     for (let c = 0; c < width; c++) {
@@ -70,31 +65,34 @@ export class IntervalPooling {
       pooled[2 * width + c] = this.#top[c]! / weight;
       pooled[3 * width + c] = Math.sqrt(Math.max(0, between) + varianceFloor);
     }
-    const hidden = this.#dense('hidden', pooled).map((x) => Math.max(0, x));
-    const outputs = this.#dense('out', hidden);
-    const logits = outputs.slice(0, modes.length);
-    const most = Math.max(...logits);
-    const shares = logits.map((x) => Math.exp(x - most));
-    const total = shares.reduce((sum, x) => sum + x, 0);
-    return {
-      modes: shares.map((x) => x / total),
-      arc: sigmoid(outputs[modes.length]!),
-      dropsHeard: sigmoid(outputs[modes.length + 1]!),
-      outputs,
-    };
+    return pooled;
   }
 
-  #dense(kind: 'hidden' | 'out', x: ArrayLike<number>): number[] {
-    const { spec, arrays } = this.#network.layers.find((layer) => layer.spec.kind === kind)!;
-    const [weights, bias] = arrays;
-    return Array.from({ length: spec.outputs ?? 0 }, (_, o) => {
-      let sum = bias![o]!;
-      for (let i = 0; i < spec.inputs; i++) sum += weights![o * spec.inputs + i]! * x[i]!;
-      return sum;
-    });
+  #open(width: number): void {
+    if (this.#mean.length === width) return;
+    this.#mean = new Float64Array(width);
+    this.#square = new Float64Array(width);
+    this.#top = new Float64Array(width);
+    this.#between = new Float64Array(width);
   }
 }
 
-function sigmoid(x: number): number {
-  return 1 / (1 + Math.exp(-x));
+/** What the last layers make of an interval of at least one block: the hidden figures and the outputs. */
+export function outputOf(
+  network: Network,
+  sums: HeardSums,
+): { hidden: number[]; outputs: IntervalOutput } {
+  const pooled = sums.pooled(network.header.varianceFloor);
+  const hidden = dense(network, 'hidden', pooled).map((x) => Math.max(0, x));
+  return { hidden, outputs: dense(network, 'out', hidden) };
+}
+
+function dense(network: Network, kind: 'hidden' | 'out', x: ArrayLike<number>): number[] {
+  const { spec, arrays } = network.layers.find((layer) => layer.spec.kind === kind)!;
+  const [weights, bias] = arrays;
+  return Array.from({ length: spec.outputs ?? 0 }, (_, o) => {
+    let sum = bias![o]!;
+    for (let i = 0; i < spec.inputs; i++) sum += weights![o * spec.inputs + i]! * x[i]!;
+    return sum;
+  });
 }

@@ -1,21 +1,23 @@
+import type { HeardBlock } from '../../features/index.js';
 import { type StreamLayer, streamLayer } from './convolutions.js';
 import type { Network } from './document.js';
 import { FrontEnd } from './front-end.js';
-import { type IntervalOutput, IntervalPooling, type PooledBlock } from './interval-pooling.js';
+import { HeardSums, type IntervalOutput, outputOf } from './interval-pooling.js';
 import { Kernels } from './kernels.js';
 import { Resampler } from './resampler.js';
 
 /**
  * Listens with a network: sound of any rate in, block by block, each second worked on once. Rows (16 ms each) say how
- * sure an arc burns; eight rows make a block (0.128 s), from which any interval can be judged. Answers come about a
- * second late ({@link StreamingNetwork.blocks}), at the end with `flush`.
+ * sure an arc burns; eight rows make a block (0.128 s), from which any interval can be judged. Blocks come about a
+ * second late, at the end with `flush`; what is taken is forgotten here, so that memory need not grow.
  */
 export class StreamingNetwork {
   /** Seconds from one row, and from one block, to the next. */
   readonly rowS: number;
   readonly blockS: number;
-  /** All blocks so far, in order. */
-  readonly blocks: PooledBlock[] = [];
+  /** The blocks that were not taken, in order. */
+  blocks: HeardBlock[] = [];
+  #count = 0;
   readonly #network: Network;
   readonly #resampler: Resampler;
   readonly #frontEnd: FrontEnd;
@@ -66,12 +68,18 @@ export class StreamingNetwork {
     return logits;
   }
 
-  /** Output for the blocks `from` to `to`, each weighed by how sure an arc burns in it. */
-  judge(from = 0, to = this.blocks.length): IntervalOutput {
-    const pooling = new IntervalPooling(this.#network);
-    const least = this.#network.header.leastWeight;
-    for (const block of this.blocks.slice(from, to)) pooling.add(block, block.arc + least);
-    return pooling.output();
+  /** The blocks that came since it was asked last. */
+  take(): HeardBlock[] {
+    const { blocks } = this;
+    this.blocks = [];
+    return blocks;
+  }
+
+  /** Output for all blocks that were not taken, each weighed by how sure an arc burns in it. */
+  judge(): IntervalOutput {
+    const sums = new HeardSums();
+    for (const block of this.blocks) sums.add(block);
+    return outputOf(this.#network, sums).outputs;
   }
 
   #through(features: Float32Array): number[] {
@@ -122,7 +130,8 @@ export class StreamingNetwork {
       top[c] = most;
     }
     const arc = this.#beliefs.reduce((sum, one) => sum + one, 0) / count;
-    this.blocks.push({ mean, square, top, arc });
+    const weight = arc + this.#network.header.leastWeight;
+    this.blocks.push({ index: this.#count++, mean, square, top, arc, weight });
     this.#pool = [];
     this.#beliefs = [];
   }

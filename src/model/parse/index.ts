@@ -1,8 +1,11 @@
 import * as z from 'zod/mini';
 import { ArcError, MODES } from '../../core/index.js';
 import type { FeatureSet } from '../../features/index.js';
-import { checkFit, MODEL_SCHEMA_VERSION, type Model } from '../model-document.js';
+import type { EarModel } from '../ear/ear-document.js';
+import { checkFit, type FittedModel, MODEL_SCHEMA_VERSION, type Model } from '../model-document.js';
 import type { Tree } from '../tree-scorer.js';
+import { earSchema } from './ear-schema.js';
+import { noveltySchema } from './novelty-schema.js';
 
 const NODE_LIMIT = 1023;
 const FEATURE_LIMIT = 999;
@@ -35,16 +38,9 @@ const calibrationSchema = z.object({
   method: z.string(),
   runs: z.int().check(z.nonnegative()),
 });
-const noveltySchema = z.object({
-  mean: numbers,
-  deviation: z.array(z.number().check(z.positive())).check(z.maxLength(999)),
-  centres: z.array(numbers).check(z.minLength(1), z.maxLength(16)),
-  factor: z.array(z.number()).check(z.maxLength(500_000)),
-  limit: z.number().check(z.positive()),
-});
 
 /** Everything the judgement needs beside code: plain data, checked before use, never run. */
-const modelSchema: z.ZodMiniType<Model> = z.object({
+const fittedSchema: z.ZodMiniType<FittedModel> = z.object({
   kind: z.literal('arc-transfer-model'),
   schemaVersion: z.literal(MODEL_SCHEMA_VERSION),
   id: z.string().check(z.maxLength(200)),
@@ -87,6 +83,11 @@ const modelSchema: z.ZodMiniType<Model> = z.object({
   /** How it was made and what was measured; for people and the model card. */
   training: z.record(z.string(), z.unknown()),
 });
+
+const modelSchema: z.ZodMiniType<FittedModel | EarModel> = z.discriminatedUnion('kind', [
+  fittedSchema as never,
+  earSchema as never,
+]);
 
 /** Documents that were checked, and what they were checked against, so that a batch checks each once. */
 const checked = new WeakMap<object, { model: Model; featureSet: FeatureSet }>();

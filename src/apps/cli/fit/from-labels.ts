@@ -50,6 +50,7 @@ export async function fitFromLabels(flags: FitFlags): Promise<void> {
     const { featureSet, runs } = oneKind(kinds, flags['set']);
     process.stderr.write(`fitting "${featureSet.id}" on ${runs.length} labelled runs\n`);
     const shipped = parseModel(await loadShippedModel(featureSet.id), featureSet);
+    if (shipped.kind === 'arc-transfer-ear') throw heardByNetwork(featureSet.id);
     const { model, comparison } = fitOwn(featureSet, runs, shipped, basename(out, '.json'));
     await sink.write(`${JSON.stringify(model)}\n`);
     done = true;
@@ -60,6 +61,15 @@ export async function fitFromLabels(flags: FitFlags): Promise<void> {
     await sink.close(done);
   }
   process.stdout.write(`${out}\n`);
+}
+
+function heardByNetwork(featureSet: string): ArcError {
+  return new ArcError({
+    code: 'no-own-model',
+    what: `"${featureSet}" recordings are judged by a network, which no list of labels can teach.`,
+    expected: 'labelled recordings of voltage or current',
+    todo: 'Log the voltage too, or compare the shipped answers with the labels by "evaluate".',
+  });
 }
 
 /** Reads by several threads and keeps the order of the labels. */

@@ -1,5 +1,5 @@
 import type { Pooling } from '../../../analysis/fusion/index.js';
-import { type Model, modelFingerprint } from '../../../model/index.js';
+import { type FittedModel, modelFingerprint } from '../../../model/index.js';
 import { fitPooling } from '../pooling/fit-pooling.js';
 import { type Opinion, pairOpinions } from '../pooling/opinions.js';
 import type { TrainingSets } from './make-runs.js';
@@ -7,7 +7,7 @@ import type { TrainingRecipe } from './recipe.js';
 
 /** A fitted model as it is written, and what its held-out scorers said of each drawn arc. */
 export interface ShippedFit {
-  model: Model;
+  model: FittedModel;
   opinions: Opinion[];
 }
 

@@ -1,5 +1,5 @@
 import { createRandom, MODES } from '../../../core/index.js';
-import { calibrate, type Model } from '../../../model/index.js';
+import { calibrate, type FittedModel } from '../../../model/index.js';
 import {
   accuracyOf,
   bootstrap,
@@ -36,7 +36,7 @@ const ANSWER = 0.6;
 const CALIBRATION_RUNS = 300;
 
 /** Figures for all runs together and for each family, mode and condition. */
-export function heldOutFigures(heldOut: readonly HeldOutRun[], model: Model): GroupFigures[] {
+export function heldOutFigures(heldOut: readonly HeldOutRun[], model: FittedModel): GroupFigures[] {
   const groups = new Map<string, HeldOutRun[]>([['all', [...heldOut]]]);
   for (const one of heldOut)
     for (const name of [`family ${one.run.family}`, `mode ${one.mode}`, ...one.run.conditions])
@@ -46,7 +46,11 @@ export function heldOutFigures(heldOut: readonly HeldOutRun[], model: Model): Gr
     .map(([group, runs]) => groupFigures(group, runs, model));
 }
 
-function groupFigures(group: string, runs: readonly HeldOutRun[], model: Model): GroupFigures {
+function groupFigures(
+  group: string,
+  runs: readonly HeldOutRun[],
+  model: FittedModel,
+): GroupFigures {
   const cases = runs.map((one) => toCase(one, model));
   const clear = runs.filter((one) => one.run.unambiguous).map((one) => toCase(one, model));
   const answered = clear.filter((one) => Math.max(...one.probabilities) >= ANSWER);
@@ -71,7 +75,7 @@ function groupFigures(group: string, runs: readonly HeldOutRun[], model: Model):
   };
 }
 
-function toCase({ scores, mode }: HeldOutRun, model: Model): ForecastCase {
+function toCase({ scores, mode }: HeldOutRun, model: FittedModel): ForecastCase {
   return {
     probabilities: Array.from(calibrate(model.runCalibration, scores)),
     truth: MODES.indexOf(mode),

@@ -1,6 +1,12 @@
 import { createRandom } from '../../../core/index.js';
 import { quantile } from '../../../dsp/index.js';
-import { arcSignVector, type Model, ruleScore, type Scorer, score } from '../../../model/index.js';
+import {
+  arcSignVector,
+  type FittedModel,
+  ruleScore,
+  type Scorer,
+  score,
+} from '../../../model/index.js';
 import { type LabelledRun, REAL, RERECORDED } from '../data/labelled-run.js';
 import { arcRows } from '../data/to-rows.js';
 import { arcIntervalRows } from './arc-interval-rows.js';
@@ -36,7 +42,7 @@ export function fitArcClassifier(
   runs: readonly LabelledRun[],
   nonArcs: readonly LabelledRun[],
   options: FitOptions,
-): { gate: NonNullable<Model['gate']>; held: DetectedRun[] } {
+): { gate: NonNullable<FittedModel['gate']>; held: DetectedRun[] } {
   const folds = foldsOf(runs, nonArcs);
   const tracked = trackHeldOut(runs, nonArcs, folds, options);
   const held = scoreHeldOut(names, tracked, folds, options);

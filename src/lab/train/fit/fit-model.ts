@@ -1,6 +1,11 @@
 import { createRandom, MODES, type Mode } from '../../../core/index.js';
 import type { FeatureSet } from '../../../features/index.js';
-import { MODEL_SCHEMA_VERSION, type Model, type Scorer, score } from '../../../model/index.js';
+import {
+  type FittedModel,
+  MODEL_SCHEMA_VERSION,
+  type Scorer,
+  score,
+} from '../../../model/index.js';
 import type { LabelledRun } from '../data/labelled-run.js';
 import { modeRows } from '../data/to-rows.js';
 import { boostTrees } from './boost.js';
@@ -20,7 +25,7 @@ export interface HeldOutRun {
 }
 
 export interface FitOutcome {
-  model: Model;
+  model: FittedModel;
   heldOut: HeldOutRun[];
   /** Recordings as held-out gates saw them; empty without a gate. */
   gated: DetectedRun[];
@@ -50,7 +55,7 @@ export function fitModel(
   const scorers = fitScorers(runs, options, 'all');
   const features = featureSet.features.map((feature) => feature.id);
   const gating = nonArcs ? fitArcClassifier(features, runs, nonArcs, options) : null;
-  const model: Model = {
+  const model: FittedModel = {
     kind: 'arc-transfer-model',
     schemaVersion: MODEL_SCHEMA_VERSION,
     id: options.id,
@@ -84,7 +89,7 @@ export function calibrateRuns(heldOut: readonly HeldOutRun[]) {
   return fitCalibration(cases, METHOD);
 }
 
-type Scorers = Pick<Model, 'modeScorer' | 'runScorer'>;
+type Scorers = Pick<FittedModel, 'modeScorer' | 'runScorer'>;
 
 function fitScorers(runs: readonly LabelledRun[], options: FitOptions, fold: string): Scorers {
   const random = createRandom(`${options.seed}/${fold}`);

@@ -1,5 +1,11 @@
 import { MODES, type Mode, type Random } from '../../../core/index.js';
-import { type Model, RunVector, runScores, score, WindowOpinions } from '../../../model/index.js';
+import {
+  type FittedModel,
+  RunVector,
+  runScores,
+  score,
+  WindowOpinions,
+} from '../../../model/index.js';
 import type { LabelledRun } from '../data/labelled-run.js';
 import type { Rows } from './rows.js';
 
@@ -53,7 +59,7 @@ export function vectorOf(windows: readonly Float64Array[]): Float64Array {
 export function scoreRun(
   run: LabelledRun,
   mode: Mode,
-  model: Pick<Model, 'modeScorer' | 'runScorer'>,
+  model: Pick<FittedModel, 'modeScorer' | 'runScorer'>,
 ): Float64Array | null {
   const windows = run.windows.flatMap((one) => (one.mode === mode ? [one.window.values] : []));
   if (windows.length === 0) return null;

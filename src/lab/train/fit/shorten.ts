@@ -1,4 +1,4 @@
-import type { Model, Scorer } from '../../../model/index.js';
+import type { FittedModel, Scorer } from '../../../model/index.js';
 
 /**
  * Digits of a threshold. It lies half way between two values that were met, so that the rest of its digits
@@ -7,7 +7,7 @@ import type { Model, Scorer } from '../../../model/index.js';
 const DIGITS = 6;
 
 /** The same model with thresholds of {@link DIGITS} digits. */
-export function shortened(model: Model): Model {
+export function shortened(model: FittedModel): FittedModel {
   const { modeScorer, runScorer, gate } = model;
   return {
     ...model,

@@ -1,5 +1,11 @@
 import { EvidenceTracker } from '../../../detect/index.js';
-import { type ArcSigns, RunVector, type Scorer, windowArcScore } from '../../../model/index.js';
+import {
+  type ArcSigns,
+  LEAP_LENIENCE,
+  RunVector,
+  type Scorer,
+  windowArcScore,
+} from '../../../model/index.js';
 import type { LabelledRun, LabelledWindow } from '../data/labelled-run.js';
 
 /** An arc interval that the tracker would take for an arc, with what it really was. */
@@ -18,7 +24,7 @@ export interface TrackedRun {
 
 /** The arc intervals that a window scorer would find in a recording, by the same tracker as the pipeline. */
 export function trackArcIntervals(run: LabelledRun, scorer: Scorer): TrackedInterval[] {
-  const tracker = new EvidenceTracker();
+  const tracker = new EvidenceTracker(LEAP_LENIENCE);
   const changes = run.windows.flatMap(({ window }) =>
     tracker.push({
       startS: window.startS,

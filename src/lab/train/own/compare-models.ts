@@ -1,5 +1,5 @@
 import { createRandom, MODES, type Mode } from '../../../core/index.js';
-import { calibrate, type Model } from '../../../model/index.js';
+import { calibrate, type FittedModel } from '../../../model/index.js';
 import {
   accuracyOf,
   bootstrapAll,
@@ -51,7 +51,10 @@ interface Pair {
  * Compares on held-out runs. Each group's probabilities are calibrated on the other groups, so that the
  * new model gains nothing from having seen the group.
  */
-export function compareModels(heldOut: readonly HeldOutRun[], shipped: Model): ModelComparison {
+export function compareModels(
+  heldOut: readonly HeldOutRun[],
+  shipped: FittedModel,
+): ModelComparison {
   const pairs = pairsOf(heldOut, shipped);
   const difference = bootstrapAll(
     pairs,
@@ -98,7 +101,7 @@ function answerOf(better: FigureName[], worse: FigureName[]): ModelComparison['a
   return worse.length > 0 && better.length === 0 ? 'worse' : 'cannot-tell';
 }
 
-function pairsOf(heldOut: readonly HeldOutRun[], shipped: Model): Pair[] {
+function pairsOf(heldOut: readonly HeldOutRun[], shipped: FittedModel): Pair[] {
   const groups = [...new Set(heldOut.map((one) => one.run.family))];
   const maps = new Map(
     groups.map((group) => [

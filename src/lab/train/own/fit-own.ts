@@ -1,6 +1,6 @@
 import { MODES } from '../../../core/index.js';
 import type { FeatureSet } from '../../../features/index.js';
-import type { Model } from '../../../model/index.js';
+import type { FittedModel } from '../../../model/index.js';
 import type { LabelledRun } from '../data/labelled-run.js';
 import { fitModel } from '../fit/fit-model.js';
 import { FIT_DEFAULTS, type FitOptions } from '../fit/fit-options.js';
@@ -9,7 +9,7 @@ import { checkEnough, countRuns } from './own-runs.js';
 
 /** A model of one's own, and how it does beside the shipped one. */
 export interface OwnFit {
-  model: Model;
+  model: FittedModel;
   comparison: ModelComparison;
 }
 
@@ -25,7 +25,7 @@ const GATE_NOTE =
 export function fitOwn(
   featureSet: FeatureSet,
   runs: readonly LabelledRun[],
-  shipped: Model,
+  shipped: FittedModel,
   name: string,
   options: Partial<FitOptions> = {},
 ): OwnFit {

@@ -1,0 +1,119 @@
+import { MODES } from '../../core/index.js';
+import type { FeatureWindow, HeardBlock } from '../../features/index.js';
+import { isSilent } from '../arc-classifier.js';
+import { softmax } from '../calibration.js';
+import type {
+  ArcQuestion,
+  Classifier,
+  RunOpinion,
+  RunSums,
+  WindowJudgement,
+} from '../classifier.js';
+import { HeardSums, outputOf } from '../network/index.js';
+import { noveltyDistance } from '../novelty.js';
+import { type Ear, type EarModel, earOf, type SlopeAndOffsets } from './ear-document.js';
+
+/** Judges by what a network heard. */
+export class EarClassifier implements Classifier {
+  readonly model: EarModel;
+  readonly findsArcs = true;
+  readonly leapLenience = 0;
+  readonly acceptScore: number;
+  readonly rejectScore: number;
+  readonly #ear: Ear;
+
+  constructor(model: EarModel) {
+    this.model = model;
+    this.#ear = earOf(model);
+    this.acceptScore = logit(model.answer.nameArc);
+    this.rejectScore = logit(model.answer.rejectArc);
+  }
+
+  judge({ startS, endS, ...window }: FeatureWindow, prior: number): WindowJudgement {
+    const { probabilities, arcScore } = this.judgeShort(window, prior);
+    const scores = probabilities.map((p) => Math.log(Math.max(p, 1e-9)));
+    return { startS, endS, scores, parts: [], probabilities, arcScore, novelty: 0 };
+  }
+
+  judgeShort(
+    { values, heard = [] }: { values: Float64Array; heard?: readonly HeardBlock[] | undefined },
+    prior: number,
+  ): Pick<WindowJudgement, 'arcScore' | 'probabilities'> {
+    const sums = new HeardSums();
+    for (const block of heard) sums.add(block);
+    const even = new Float64Array(MODES.length).fill(1 / MODES.length);
+    if (sums.blocks === 0) return { arcScore: -Infinity, probabilities: even };
+    const belief = heard.reduce((sum, { arc }) => sum + arc, 0) / heard.length;
+    const { slope, offset } = this.model.calibration.rows;
+    const arcScore = isSilent(values)
+      ? -Infinity
+      : slope * logit(belief) + offset[0]! + logit(prior);
+    return { arcScore, probabilities: this.#modes(sums).probabilities };
+  }
+
+  arcIntervalScore({ heard }: ArcQuestion, prior: number): number {
+    if (heard.blocks === 0) return -Infinity;
+    const { outputs } = outputOf(this.#ear.network, heard);
+    const { slope, offset } = this.model.calibration.arc;
+    return slope * outputs[this.#ear.arcAt]! + offset[0]! + logit(prior);
+  }
+
+  arcProbability(score: number): number {
+    return sigmoid(score);
+  }
+
+  run({ heard }: RunSums): RunOpinion {
+    return this.#modes(heard);
+  }
+
+  explainRun(): null {
+    return null;
+  }
+
+  #modes(sums: HeardSums): RunOpinion {
+    const { network, classes, dropsHeardAt, blockS } = this.#ear;
+    const { calibration, novelty } = this.model;
+    const { hidden, outputs } = outputOf(network, sums);
+    const by = calibrationFor(calibration, sums.blocks * blockS);
+    const shares = softmax(
+      Float64Array.from(classes, ({ at }, k) => by.slope * outputs[at]! + by.offset[k]!),
+    );
+    const of = (name: string): number => shares[classes.findIndex((one) => one.name === name)] ?? 0;
+    const free = of('free-flight');
+    // Drops of a size that cannot be told are of one of the two modes in which drops fly free.
+    const known = of('globular') + of('spray');
+    const probabilities = Float64Array.from(MODES, (mode) => {
+      const drops = mode === 'globular' || mode === 'spray';
+      return of(mode) + (drops ? (known > 0 ? (free * of(mode)) / known : free / 2) : 0);
+    });
+    const heardLogit = dropsHeardAt === null ? null : outputs[dropsHeardAt]!;
+    const { slope, offset } = calibration.dropsHeard;
+    return {
+      probabilities,
+      dropsHeard:
+        heardLogit === null
+          ? classes.length > MODES.length
+            ? 1 - free
+            : null
+          : sigmoid(slope * heardLogit + offset[0]!),
+      novelty: novelty && noveltyDistance(novelty, Float64Array.from(hidden)),
+    };
+  }
+}
+
+function calibrationFor(
+  { modes, modesByS }: EarModel['calibration'],
+  heardS: number,
+): SlopeAndOffsets {
+  return modesByS.find(({ toS }) => heardS <= toS + 1e-9) ?? modes;
+}
+
+function sigmoid(x: number): number {
+  return 1 / (1 + Math.exp(-x));
+}
+
+/** Log-odds, kept finite. */
+function logit(p: number): number {
+  const kept = Math.min(1 - 1e-6, Math.max(1e-6, p));
+  return Math.log(kept / (1 - kept));
+}
