@@ -54,7 +54,7 @@ const document = {
     rows: part(stated.rows, 1) ?? plain(1),
     dropsHeard: part(stated.dropsHeard, 1) ?? plain(1),
   },
-  answer: { nameArc: 0.5, rejectArc: 0.2, ...rule, ...beside.answer },
+  answer: { nameArc: 0.5, rejectArc: 0.2, nameDrops: 0.35, ...rule, ...beside.answer },
   novelty: beside.novelty ?? unlike ?? null,
   training: {
     evidence:

@@ -139,6 +139,9 @@ export function buildResult(
       featureSet: `${model.featureSet.id}/${model.featureSet.version}`,
     },
     steps: stepLog(recording, pipeline, model),
+    remainingModes: verdict.remainingModes,
+    wouldSettle: verdict.wouldSettle,
+    ...(verdict.wouldSettleMessage ? { wouldSettleMessage: verdict.wouldSettleMessage } : {}),
     cautions: hasArc ? [...CAUTIONS] : [],
     cautionMessages: hasArc ? [...CAUTION_MESSAGES] : [],
   };

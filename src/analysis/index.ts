@@ -31,6 +31,7 @@ export { type IntervalEvent, Pipeline, type PipelineEvent } from './pipeline.js'
 export {
   defaultSettings,
   SETTINGS,
+  UNTOLD_ARC_PRIOR,
   type Setting,
   type SettingKey,
   type Settings,

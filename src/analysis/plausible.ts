@@ -25,5 +25,7 @@ export function plausibleOnly(verdict: Verdict, notes: readonly Note[]): Verdict
     shareOfArcTime: null,
     segments: verdict.segments.map((segment) => ({ ...segment, mode: null })),
     reasons: [],
+    remainingModes: null,
+    wouldSettle: null,
   };
 }

@@ -97,9 +97,9 @@ export const SETTINGS = [
     unit: '1',
     min: 0.05,
     max: 0.99,
-    default: 0.5,
+    default: 0.8,
     what: 'for sound: how likely it is, before listening, that what was recorded is an arc',
-    why: 'even odds take no side; 0.95 where somebody surely welded, since rain and tools sound like arcs',
+    why: 'who asks for the mode of a recording mostly welded; `label` and `watch` hear whatever comes and take 0.5',
   },
 ] as const satisfies readonly Setting[];
 
@@ -107,6 +107,12 @@ export type SettingKey = (typeof SETTINGS)[number]['key'];
 
 /** A value for every setting. */
 export type Settings = Readonly<Record<SettingKey, number>>;
+
+/**
+ * The prior of an arc where nobody has said by asking that somebody welded: many recordings in a row, or a signal
+ * without an end. Even odds take no side.
+ */
+export const UNTOLD_ARC_PRIOR = 0.5;
 
 /** The defaults, as one object; a fresh copy at every call. */
 export function defaultSettings(): Settings {

@@ -1,8 +1,9 @@
 import { type ArcInterval, MODES, type Mode, type Segment } from '../core/index.js';
 import type { FeatureSet } from '../features/index.js';
-import { message } from '../messages/index.js';
+import { type Made, message } from '../messages/index.js';
 import type { Classifier } from '../model/index.js';
 import { rankReasons } from './reasons.js';
+import { freeDrops, oneOf, type RemainingModes, remainingModes } from './remaining.js';
 import type { RunEvidence } from './run-evidence.js';
 import { type Shares, shareOfArcTime } from './shares.js';
 import { because, type Judged, type Verdict } from './verdict.js';
@@ -88,7 +89,9 @@ function decideArc(
       status: 'unsure',
       ...because(message('arc-unlike-model')),
     };
-  const verdict = nameMode(judged, shares, probabilities, settings);
+  const verdict = classifier.findsArcs
+    ? byEar(judged, shares, evidence, classifier, settings)
+    : nameMode(judged, shares, probabilities, settings);
   const doubtful = probabilities['short-circuit'] >= RIVAL && isShallow(evidence, set);
   if (verdict.mode !== 'pulsed-spray' || !doubtful) return verdict;
   return {
@@ -100,6 +103,49 @@ function decideArc(
     ...because(message('faint-even-beat')),
   };
 }
+
+/** What sound can tell: a mode, else the modes that remain, else the likeliest. */
+function byEar(
+  judged: Judged,
+  shares: Shares,
+  evidence: RunEvidence,
+  classifier: Classifier,
+  settings: DecisionSettings,
+): Verdict {
+  const probabilities = judged.probabilities!;
+  const verdict = nameMode(judged, shares, probabilities, settings);
+  const { dropsHeard } = classifier.run(evidence);
+  const sizeHeard = dropsHeard === null || dropsHeard >= classifier.leastDropsHeard;
+  if (!sizeHeard && verdict.mode !== 'mixed') {
+    const free = freeDrops(probabilities, settings.answerThreshold);
+    const size = free && message('drop-size-not-audible', { probability: free.probability });
+    if (free && size) return open(verdict, free, size, evidence);
+  }
+  if (verdict.mode !== null) return verdict;
+  const set = remainingModes(probabilities);
+  return set ? open(verdict, set, oneOf(set, probabilities), evidence) : settleable(verdict, evidence);
+}
+
+/** An answer that leaves several modes. */
+function open(
+  verdict: Verdict,
+  remaining: RemainingModes,
+  reason: Made,
+  evidence: RunEvidence,
+): Verdict {
+  const left = { ...verdict, status: 'unsure' as const, mode: null, confidence: null };
+  return settleable({ ...left, ...because(reason), remainingModes: remaining }, evidence);
+}
+
+/** With what would settle the question. */
+function settleable(verdict: Verdict, { clipped, windows }: RunEvidence): Verdict {
+  const tooLoud = windows > 0 && clipped / windows > CLIPPED;
+  const { text, code, params } = message('would-settle', { tooLoud });
+  return { ...verdict, wouldSettle: text, wouldSettleMessage: { code, params } };
+}
+
+/** Share of samples at the rails from which the level is to be turned down (common practice, no source). */
+const CLIPPED = 0.001;
 
 /**
  * Power that swings several-fold with each pulse must be heard to swing: a beat below a fifth of the
@@ -207,5 +253,7 @@ function empty(): Judged {
     arcStretches: [],
     segments: [],
     reasons: [],
+    remainingModes: null,
+    wouldSettle: null,
   };
 }

@@ -1,4 +1,5 @@
 import type { ArcInterval, Mode, RunMode, Segment, Status } from '../core/index.js';
+import type { RemainingModes } from './remaining.js';
 import { type Made, type Message, said } from '../messages/index.js';
 
 /** What one feature said. */
@@ -27,6 +28,11 @@ export interface Verdict {
   arcStretches: ArcInterval[];
   segments: Segment[];
   reasons: Reason[];
+  /** The modes that remain where no single one is named by ear; null elsewhere. */
+  remainingModes: RemainingModes | null;
+  /** What would settle an open answer; null where nothing is open. */
+  wouldSettle: string | null;
+  wouldSettleMessage?: Message;
 }
 
 /** A verdict before it is said what follows from it. */

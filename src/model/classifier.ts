@@ -59,6 +59,8 @@ export interface Classifier {
   /** Scores of {@link arcIntervalScore} from which a mode may be named, and below which it was no arc. */
   readonly acceptScore: number;
   readonly rejectScore: number;
+  /** Probability that the size of drops is audible below which a size is not named. */
+  readonly leastDropsHeard: number;
   /** @param prior probability of an arc before listening */
   judge(window: FeatureWindow, prior: number): WindowJudgement;
   /** The same of the newest half second alone, what it takes to follow a mode. */

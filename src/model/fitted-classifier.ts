@@ -21,6 +21,7 @@ export const LEAP_LENIENCE = 2.5;
 export class FittedClassifier implements Classifier {
   readonly model: FittedModel;
   readonly leapLenience = LEAP_LENIENCE;
+  readonly leastDropsHeard = 0;
 
   constructor(model: FittedModel) {
     this.model = model;

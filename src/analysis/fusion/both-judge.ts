@@ -53,6 +53,8 @@ export function judgeBoth(
     arcStretches: [...arcIntervals],
     segments: heard.segments,
     reasons: [],
+    remainingModes: null,
+    wouldSettle: null,
   };
   if (!shares || heard.evidence.windows === 0 || seen.evidence.windows === 0)
     return { accepted, verdict: unsure(base, message('too-little-in-both')) };

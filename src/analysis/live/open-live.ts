@@ -7,6 +7,7 @@ import {
 import { type CommonOptions, settled } from '../common-options.js';
 import { extractorFor } from '../extractor-for.js';
 import { modelFor } from '../model-for.js';
+import { UNTOLD_ARC_PRIOR } from '../settings.js';
 import { type LiveEvent, LiveStream } from './live-stream.js';
 
 /** How a live signal is to be judged. */
@@ -35,7 +36,10 @@ export interface Live {
  * for (const event of live.push(block)) if (event.type === 'weld') console.log(event.result.mode);
  */
 export async function openLive(options: OpenLiveOptions): Promise<Live> {
-  const { setup, settings, loadModel } = settled(options);
+  const { setup, settings, loadModel } = settled({
+    ...options,
+    settings: { arcPrior: UNTOLD_ARC_PRIOR, ...options.settings },
+  });
   const format = samplesFormat(options);
   const extractor = extractorFor(format, true);
   const model = await modelFor(extractor.featureSet, loadModel);

@@ -110,6 +110,14 @@ export const resultSchema = z.object({
       params: paramsSchema,
     }),
   ),
+  /** The modes that remain where no single one is named by ear, and how likely it is one of them. Since 1.1. */
+  remainingModes: z
+    .object({ modes: z.array(mode), probability: share })
+    .nullable()
+    .optional(),
+  /** What would settle an open answer, in one sentence. Since 1.1. */
+  wouldSettle: z.string().nullable().optional(),
+  wouldSettleMessage: messageSchema.optional(),
   cautions: z.array(z.string()),
   /** One for each of `cautions`. Since 1.1. */
   cautionMessages: z.array(messageSchema).optional(),

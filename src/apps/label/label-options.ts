@@ -3,7 +3,7 @@ import { extname } from 'node:path';
 import { ArcError, didYouMean } from '../../core/index.js';
 import { modelFiles } from '../terminal/flags/model-flag.js';
 import { readReading } from '../terminal/flags/reading-flags.js';
-import { readSettings } from '../terminal/flags/setting-flags.js';
+import { NOTHING_TOLD, readSettings } from '../terminal/flags/setting-flags.js';
 import { type RawSetup, readRawSetup } from '../terminal/flags/setup-flags.js';
 import type { RowKind } from './columns.js';
 import type { LabelPlan } from './plan.js';
@@ -57,7 +57,7 @@ export async function readLabelOptions(given: Given): Promise<LabelOptions> {
   if (both) throw wrong('--overwrite and --resume were both given.', 'one of them');
   return {
     plan: {
-      settings: readSettings(given),
+      settings: readSettings(given, NOTHING_TOLD),
       reading: readReading(given, 'raw-format'),
       windows: rows === 'windows',
       ...(models.length > 0 ? { models } : {}),

@@ -41,19 +41,26 @@ export function headline(
   if (status === 'ok') return [...named(verdict, look), ...lines];
   if (status !== 'unsure') return [...unnamed(status, words, look), ...why];
   return [
-    ...unnamed(status, words, look),
+    ...unnamed(status, words, look, verdict.remaining),
     ...why,
     ...wrap(verdict.leaning ?? '', look.width, 2),
+    ...wrap(plain(verdict.settle?.text ?? ''), look.width, 2),
     ...(mayBeAnArc(result) ? wrap(words.terminal.knownArc, look.width, 2) : []),
     ...lines,
   ];
 }
 
-function unnamed(status: Exclude<Result['status'], 'ok'>, words: Words, look: Look): string[] {
+function unnamed(
+  status: Exclude<Result['status'], 'ok'>,
+  words: Words,
+  look: Look,
+  remaining: string | null = null,
+): string[] {
   const { bold, warn, bad } = look.paint;
   const { short, rest } = words.result.headlines[status];
   const paint = status === 'failed' ? bad : warn;
-  return [`  ${paint(bold(short.toUpperCase()))}   ${rest}`];
+  const title = (remaining ?? short).toUpperCase();
+  return [`  ${paint(bold(title))}   ${remaining === null ? rest : words.result.noSingle}`];
 }
 
 /** Leans to a mode, but no arc interval was taken as an arc. */

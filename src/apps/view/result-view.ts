@@ -26,6 +26,10 @@ export interface VerdictView {
   rates: string;
   /** The modes by probability; null unless the answer is unsure. */
   leaning: string | null;
+  /** The modes that remain, in words; null where one is named or nothing is left to choose. */
+  remaining: string | null;
+  /** What would settle an open answer; null where nothing is open. */
+  settle: LocalizedText | null;
   /** Each mode with its probability; empty where there was too little to judge. */
   chances: { mode: Mode; letter: string; name: string; share: number; percent: string }[];
 }
@@ -129,6 +133,7 @@ function factsOf({ source }: Result, { result, numbers }: Words): string[] {
 export function viewVerdict(result: Result, words: Words): VerdictView {
   const { status, confidence } = result;
   const mode = result.mode === 'mixed' ? null : result.mode;
+  const remaining = sayRemaining(result, words);
   return {
     status,
     mode,
@@ -136,7 +141,9 @@ export function viewVerdict(result: Result, words: Words): VerdictView {
     headline:
       status === 'ok'
         ? words.result.transfer(result.mode ?? 'mixed')
-        : words.result.headlines[status].whole,
+        : remaining === null
+          ? words.result.headlines[status].whole
+          : words.result.noSingleMode(remaining),
     sure: confidence === null ? null : sayConfidence(confidence, words),
     // The message of an error says what was expected and what to do, too.
     why: result.error
@@ -145,6 +152,8 @@ export function viewVerdict(result: Result, words: Words): VerdictView {
     where: sayWhere(result, words),
     rates: sayRates(result, words),
     leaning: status === 'unsure' ? sayLeaning(result, words) : null,
+    remaining,
+    settle: result.wouldSettle ? tell(result.wouldSettle, result.wouldSettleMessage, words) : null,
     chances: chancesOf(result, words),
   };
 }
@@ -225,6 +234,12 @@ function sayLeaning(result: Result, words: Words): string {
   const ranked = chancesOf(result, words).toSorted((a, b) => b.share - a.share);
   if (ranked.length === 0) return '';
   return words.result.leaning(ranked.map(({ name, percent }) => `${name} ${percent}`));
+}
+
+/** `globular or spray`; null where no set of modes remains. */
+function sayRemaining({ remainingModes }: Result, words: Words): string | null {
+  const modes = remainingModes?.modes ?? [];
+  return modes.length === 0 ? null : words.sentences.write.or(modes.map((one) => words.mode(one)));
 }
 
 /** Strongest first, whichever way it speaks. */

@@ -3,7 +3,7 @@ import { ArcError, didYouMean, MODES, type Mode } from '../../core/index.js';
 import type { ReadOptions } from '../../recording/index.js';
 import type { Setup } from '../../setup/index.js';
 import { readReading } from '../terminal/flags/reading-flags.js';
-import { readSettings } from '../terminal/flags/setting-flags.js';
+import { NOTHING_TOLD, readSettings } from '../terminal/flags/setting-flags.js';
 import { readSetup } from '../terminal/flags/setup-flags.js';
 import { checkProgram } from './find-program.js';
 import { LACKS, type Lack } from './lack.js';
@@ -62,7 +62,7 @@ export async function readWatchOptions(raw: Raw): Promise<WatchOptions> {
   const welds = text(raw['welds']);
   return {
     reading: readReading(raw),
-    settings: readSettings(raw),
+    settings: readSettings(raw, NOTHING_TOLD),
     setup,
     expectation: mode === null ? null : { mode, ...expectTimes },
     expectTimes,

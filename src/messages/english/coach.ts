@@ -1,6 +1,7 @@
 import type { CoachParams, ProcessOutcome } from '../rooms/coach.js';
 import type { Span } from '../terms.js';
 import type { CatalogueOf, Writer } from '../writer.js';
+import { capital } from './words.js';
 
 const OUTCOMES: Readonly<Record<ProcessOutcome, string>> = {
   stubbing: 'stubbing',
@@ -12,7 +13,6 @@ const OUTCOMES: Readonly<Record<ProcessOutcome, string>> = {
   'burn-back': 'burn-back',
 };
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** `2 to 4.5 V`. */
 function steps({ min, max }: Span, write: Writer): string {

@@ -1,5 +1,6 @@
 import type { VerdictParams } from '../rooms/verdict.js';
 import type { CatalogueOf } from '../writer.js';
+import { capital } from './words.js';
 
 export const VERDICT: CatalogueOf<VerdictParams> = {
   'no-arc-shown': () => 'Nothing in the recording shows a burning arc.',
@@ -13,6 +14,14 @@ export const VERDICT: CatalogueOf<VerdictParams> = {
     `The run mixes ${write.and(modes.map(({ mode, shareOfTime }) => `${write.mode(mode)} (${write.percent(shareOfTime)})`))}.`,
   'mode-not-sure': ({ mode, probability }, write) =>
     `The likeliest mode, ${write.mode(mode)}, reaches only ${write.percent(probability)}.`,
+  'one-of-modes': ({ modes, probability, not }, write) => {
+    const out = not.length === 0 ? '' : `; not ${write.or(not.map((mode) => write.mode(mode)))}`;
+    return `${capital(write.or(modes.map((mode) => write.mode(mode))))} (${write.percent(probability)} together)${out}.`;
+  },
+  'drop-size-not-audible': ({ probability }, write) =>
+    `Free flight, drop size not audible: globular or spray (${write.percent(probability)} together).`,
+  'would-settle': ({ tooLoud }) =>
+    `To settle it: ${tooLoud ? 'turn the recording level down' : 'hold the microphone nearer the arc'}, switch gain control and noise suppression off, or log the voltage.`,
   'run-against-moments': ({ run, moments }, write) =>
     `The run as a whole looks like ${write.mode(run)}, but most moments like ${write.mode(moments)}.`,
   'mode-held': ({ mode, shareOfTime }, write) =>

@@ -50,3 +50,6 @@ export const TERM_SETS: Readonly<Record<'aws' | 'iso', Readonly<Record<Mode, str
     'pulsed-spray': 'pulsed arc (P)',
   },
 };
+
+/** A text with a large first letter. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

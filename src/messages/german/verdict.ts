@@ -14,6 +14,14 @@ export const VERDICT: CatalogueOf<VerdictParams> = {
     `Im Versuch kommen mehrere Lichtbogenarten vor: ${write.and(modes.map(({ mode, shareOfTime }) => `${write.mode(mode)} (${write.percent(shareOfTime)})`))}.`,
   'mode-not-sure': ({ mode, probability }, write) =>
     `Die wahrscheinlichste Lichtbogenart, ${write.mode(mode)}, erreicht nur ${write.percent(probability)}.`,
+  'one-of-modes': ({ modes, probability, not }, write) => {
+    const out = not.length === 0 ? '' : `; nicht ${write.or(not.map((mode) => write.mode(mode)))}`;
+    return `${write.or(modes.map((mode) => write.mode(mode)))} (zusammen ${write.percent(probability)})${out}.`;
+  },
+  'drop-size-not-audible': ({ probability }, write) =>
+    `Freier Tropfenübergang, Tropfengröße nicht hörbar: ${write.or([write.mode('globular'), write.mode('spray')])} (zusammen ${write.percent(probability)}).`,
+  'would-settle': ({ tooLoud }) =>
+    `Klarheit bringt: ${tooLoud ? 'leiser aussteuern' : 'das Mikrofon näher am Lichtbogen'}, ohne automatische Aussteuerung und Rauschunterdrückung aufnehmen oder die Spannung aufzeichnen.`,
   'run-against-moments': ({ run, moments }, write) =>
     `Der Versuch als Ganzes sieht nach ${write.mode(run)} aus, die meisten Augenblicke aber nach ${write.mode(moments)}.`,
   'mode-held': ({ mode, shareOfTime }, write) =>

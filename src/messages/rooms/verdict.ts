@@ -11,6 +11,12 @@ export interface VerdictParams {
   /** Modes with their share of the judged arc time, the longest first. */
   'modes-mixed': { modes: { mode: Mode; shareOfTime: number }[] };
   'mode-not-sure': { mode: Mode; probability: number };
+  /** Several modes remain; `not` are those that are ruled out. */
+  'one-of-modes': { modes: Mode[]; probability: number; not: Mode[] };
+  /** Globular or spray, told apart by a size that cannot be heard. */
+  'drop-size-not-audible': { probability: number };
+  /** What would settle an answer by ear; `tooLoud` where samples are cut off. */
+  'would-settle': { tooLoud: boolean };
   'run-against-moments': { run: Mode; moments: Mode };
   'mode-held': { mode: Mode; shareOfTime: number };
   /** What was read cannot be what it was taken for. */

@@ -20,6 +20,7 @@ export class EarClassifier implements Classifier {
   readonly leapLenience = 0;
   readonly acceptScore: number;
   readonly rejectScore: number;
+  readonly leastDropsHeard: number;
   readonly #ear: Ear;
 
   constructor(model: EarModel) {
@@ -27,6 +28,7 @@ export class EarClassifier implements Classifier {
     this.#ear = earOf(model);
     this.acceptScore = logit(model.answer.nameArc);
     this.rejectScore = logit(model.answer.rejectArc);
+    this.leastDropsHeard = model.answer.nameDrops;
   }
 
   judge({ startS, endS, ...window }: FeatureWindow, prior: number): WindowJudgement {

@@ -37,6 +37,8 @@ export interface EarModel {
     /** Probability of an arc from which a mode may be named, and below which it was no arc. */
     nameArc: number;
     rejectArc: number;
+    /** Probability that the size of drops is audible from which globular or spray may be named. */
+    nameDrops: number;
   };
   /** Over the hidden figures of a run; null where nothing is known of what is unlike all that was heard. */
   novelty: Novelty | null;

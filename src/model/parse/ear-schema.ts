@@ -65,7 +65,7 @@ export const earSchema = z.object({
     rows: calibration,
     dropsHeard: calibration,
   }),
-  answer: z.object({ nameArc: share, rejectArc: share }),
+  answer: z.object({ nameArc: share, rejectArc: share, nameDrops: share }),
   novelty: z.nullable(noveltySchema),
   training: z.record(z.string(), z.unknown()),
 });

@@ -47,6 +47,32 @@ export const WRITTEN = {
       'The run mixes spray (50 %) and short-circuit (30 %) and globular (20 %).',
     ],
   ],
+  'one-of-modes': [
+    [
+      { modes: ['globular', 'spray'], probability: 0.9349, not: ['short-circuit'] },
+      'Globular or spray (93 % together); not short-circuit.',
+    ],
+    [
+      { modes: ['short-circuit', 'globular', 'pulsed-spray'], probability: 0.96, not: [] },
+      'Short-circuit or globular or pulsed-spray (96 % together).',
+    ],
+  ],
+  'drop-size-not-audible': [
+    [
+      { probability: 0.88 },
+      'Free flight, drop size not audible: globular or spray (88 % together).',
+    ],
+  ],
+  'would-settle': [
+    [
+      { tooLoud: false },
+      'To settle it: hold the microphone nearer the arc, switch gain control and noise suppression off, or log the voltage.',
+    ],
+    [
+      { tooLoud: true },
+      'To settle it: turn the recording level down, switch gain control and noise suppression off, or log the voltage.',
+    ],
+  ],
   'run-against-moments': [
     [
       { run: 'spray', moments: 'pulsed-spray' },

@@ -1,7 +1,7 @@
 import { type Command, Option } from 'commander';
 import { addModelFlag } from '../../terminal/flags/model-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
-import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
+import { addSettingFlags, NOTHING_TOLD } from '../../terminal/flags/setting-flags.js';
 import { addSetupFlags } from '../../terminal/flags/setup-flags.js';
 
 const EXAMPLES = `Examples
@@ -61,7 +61,7 @@ export function registerLabel(program: Command): void {
   addModelFlag(command);
   addReadingFlags(command, 'raw-format');
   addSetupFlags(command);
-  addSettingFlags(command);
+  addSettingFlags(command, NOTHING_TOLD);
   command.action(async (inputs: string[], options: Record<string, unknown>) => {
     const { labelCommand } = await import('../../label/command.js');
     await labelCommand(inputs, options);

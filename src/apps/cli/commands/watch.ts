@@ -1,7 +1,7 @@
 import type { Command } from 'commander';
 import { addLanguageFlag } from '../../terminal/flags/language-flag.js';
 import { addReadingFlags } from '../../terminal/flags/reading-flags.js';
-import { addSettingFlags } from '../../terminal/flags/setting-flags.js';
+import { addSettingFlags, NOTHING_TOLD } from '../../terminal/flags/setting-flags.js';
 import { addSetupFlags } from '../../terminal/flags/setup-flags.js';
 
 const EXAMPLES = `Examples
@@ -83,7 +83,7 @@ export function registerWatch(program: Command): void {
   addLanguageFlag(command);
   addReadingFlags(command);
   addSetupFlags(command);
-  addSettingFlags(command);
+  addSettingFlags(command, NOTHING_TOLD);
   command.action(async (source: string | undefined, options: Record<string, unknown>) => {
     const { watchCommand } = await import('../../watch/command.js');
     await watchCommand(source, options);

@@ -9,7 +9,7 @@ import { Pictures } from './pictures.js';
 import { runStrip } from './run-strip.js';
 import type { View } from './view.js';
 
-const EVEN_ODDS = defaultSettings().arcPrior;
+const DEFAULT_PRIOR = defaultSettings().arcPrior;
 
 /** The answer first, then why, then against the set-up, then what to do, then the pictures. */
 export function verdictView(view: View): ComponentChild {
@@ -48,6 +48,7 @@ function answer(view: View, { verdict, file }: ResultView): ComponentChild {
       verdict.sure === null ? null : h('p', { class: 'sure' }, verdict.sure),
       h('p', null, said(view, verdict.why)),
       ...lines.map((line) => h('p', null, line)),
+      verdict.settle === null ? null : h('p', null, said(view, verdict.settle)),
       h('p', { class: 'small file' }, file),
     ]),
   ]);
@@ -57,8 +58,8 @@ function answer(view: View, { verdict, file }: ResultView): ComponentChild {
 function askWeld({ app, state }: View, { run, file }: Shown): ComponentChild {
   const { source, status, settings } = run.result;
   const open = status === 'unsure' || status === 'no-arc';
-  const even = settings.values['arcPrior'] === EVEN_ODDS;
-  if (source.kind !== 'sound' || !open || !even || !file) return null;
+  const untold = settings.values['arcPrior'] === DEFAULT_PRIOR;
+  if (source.kind !== 'sound' || !open || !untold || !file) return null;
   const { page } = state.words;
   return h('div', { class: 'block' }, [
     h('p', null, page.wasWeldHelp),

@@ -16,6 +16,7 @@ ${plate(verdict)}
 ${sure}<p>${localizedHtml(verdict.why, words)}</p>
 ${lines.join('\n')}
 ${verdict.leaning === null ? '' : `<p>${escapeHtml(verdict.leaning)}</p>`}
+${verdict.settle === null ? '' : `<p>${localizedHtml(verdict.settle, words)}</p>`}
 ${chances(verdict, words)}</div>
 </section>`;
 }

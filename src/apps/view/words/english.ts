@@ -220,6 +220,8 @@ const RESULT: ResultWords = {
     eventRateHz: 'arc events',
   },
   aSecond: (value, name) => `${value} ${name} a second`,
+  noSingle: 'no single mode is named',
+  noSingleMode: (modes) => `${capital(modes)}: no single mode is named`,
   leaning: (parts) => `Leaning: ${parts.join(', ')}.`,
   ofIt: (share) => `${share} of it`,
   answers: { agrees: '✓ Agrees', disagrees: '✗ Disagrees', 'cannot-tell': '? Cannot tell' },

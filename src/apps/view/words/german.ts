@@ -263,6 +263,8 @@ const RESULT: ResultWords = {
     eventRateHz: 'Ereignisse',
   },
   aSecond: (value, name) => `${value} ${name} je Sekunde`,
+  noSingle: 'keine einzelne Lichtbogenart wird genannt',
+  noSingleMode: (modes) => `${modes}: keine einzelne Lichtbogenart wird genannt`,
   leaning: (parts) => `Neigung: ${parts.join(', ')}.`,
   ofIt: (share) => `${share} davon`,
   answers: { agrees: '✓ Passt', disagrees: '✗ Passt nicht', 'cannot-tell': '? Nicht zu sagen' },

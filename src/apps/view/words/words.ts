@@ -39,6 +39,9 @@ export interface ResultWords {
   rates: Record<RateName, string>;
   aSecond(value: string, name: string): string;
   leaning(parts: readonly string[]): string;
+  /** No single mode is named: alone, and with the modes that remain. */
+  noSingle: string;
+  noSingleMode(modes: string): string;
   /** How much of the recording a doubt touches. */
   ofIt(share: string): string;
   answers: Record<Answer, string>;
