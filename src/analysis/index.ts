@@ -31,9 +31,9 @@ export { type IntervalEvent, Pipeline, type PipelineEvent } from './pipeline.js'
 export {
   defaultSettings,
   SETTINGS,
-  UNTOLD_ARC_PRIOR,
   type Setting,
   type SettingKey,
   type Settings,
+  UNTOLD_ARC_PRIOR,
 } from './settings.js';
 export { settingsRecord } from './settings-record.js';

@@ -123,7 +123,9 @@ function byEar(
   }
   if (verdict.mode !== null) return verdict;
   const set = remainingModes(probabilities);
-  return set ? open(verdict, set, oneOf(set, probabilities), evidence) : settleable(verdict, evidence);
+  return set
+    ? open(verdict, set, oneOf(set, probabilities), evidence)
+    : settleable(verdict, evidence);
 }
 
 /** An answer that leaves several modes. */

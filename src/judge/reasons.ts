@@ -3,6 +3,7 @@ import type { FeatureDefinition, FeatureSet } from '../features/index.js';
 import { type Message, message } from '../messages/index.js';
 import type { Classifier } from '../model/index.js';
 import type { RunEvidence } from './run-evidence.js';
+import { signReasons } from './signs/index.js';
 import type { Reason } from './verdict.js';
 
 const LEAST_WEIGHT = 0.05;
@@ -15,7 +16,11 @@ export function rankReasons(
   featureSet: FeatureSet,
 ): Reason[] {
   const contributions = classifier.explainRun(evidence);
-  if (!contributions) return [];
+  if (!contributions) {
+    const probabilities = classifier.run(evidence).probabilities;
+    const likeliest = MODES[probabilities.indexOf(Math.max(...probabilities))]!;
+    return signReasons(evidence, featureSet, likeliest);
+  }
   return featureSet.features
     .map((feature, i) => {
       let best = 0;

@@ -1,6 +1,6 @@
 import type { ArcInterval, Mode, RunMode, Segment, Status } from '../core/index.js';
-import type { RemainingModes } from './remaining.js';
 import { type Made, type Message, said } from '../messages/index.js';
+import type { RemainingModes } from './remaining.js';
 
 /** What one feature said. */
 export interface Reason {

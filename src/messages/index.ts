@@ -51,7 +51,7 @@ export type {
 } from './rooms/knowledge.js';
 export type { BrowserStep } from './rooms/live.js';
 export type { ChoiceName, GasMeaning, QuantityName } from './rooms/refusals.js';
-export type { FeatureUnit, SoundFeature, TraceFeature } from './rooms/signs.js';
+export type { FeatureUnit, SoundFeature, SoundSign, TraceFeature } from './rooms/signs.js';
 export type {
   ColumnName,
   GasMix,

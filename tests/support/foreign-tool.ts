@@ -11,29 +11,36 @@ export interface Answer {
   /** A mode, `mixed`, `unsure` or `no arc`. */
   says: string;
   likeliest: string | null;
+  /** The modes that remain where no single one is named. */
+  remaining: readonly string[];
 }
 
-/** What is said of a sound without and with the word that somebody welded. */
+/** What is said of a sound by `classify` as it is, and with the word that somebody surely welded. */
 export interface Answers {
   untold: Answer;
   told: Answer;
 }
 
-/** The shipped model for sound. */
-export async function answersOfTool(samples: Float32Array, rateHz: number): Promise<Answers> {
+/** The shipped model for sound, or another. */
+export async function answersOfTool(
+  samples: Float32Array,
+  rateHz: number,
+  loadModel: (featureSet: string) => Promise<unknown> = loadShippedModel,
+): Promise<Answers> {
   const answer = async (arcPrior: number): Promise<Answer> => {
     const extractor = extractorFor({
       kind: 'sound',
       sampleRateHz: rateHz,
       channels: [...CHANNELS.sound],
     });
-    const model = parseModel(await loadShippedModel(extractor.featureSet.id), extractor.featureSet);
+    const model = parseModel(await loadModel(extractor.featureSet.id), extractor.featureSet);
     const pipeline = new Pipeline(extractor, rateHz, model, { ...defaultSettings(), arcPrior });
     pipeline.push([Float64Array.from(samples)]);
     pipeline.flush();
-    const { status, mode, probabilities } = pipeline.verdict();
+    const { status, mode, probabilities, remainingModes } = pipeline.verdict();
     return {
       says: status === 'no-arc' ? 'no arc' : (mode ?? 'unsure'),
+      remaining: remainingModes?.modes ?? [],
       likeliest: probabilities && largestMode(MODES.map((one) => probabilities[one])),
     };
   };

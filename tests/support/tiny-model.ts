@@ -1,6 +1,6 @@
 import { MODES } from '../../src/core/index.js';
 import type { FeatureSet } from '../../src/features/index.js';
-import type { Model } from '../../src/model/index.js';
+import type { FittedModel } from '../../src/model/index.js';
 
 /** Two invented features: `lean` separates the first two modes, `lift` the other two. */
 export const TINY_SET: FeatureSet = {
@@ -13,7 +13,7 @@ export const TINY_SET: FeatureSet = {
 };
 
 /** A linear model small enough to follow by hand: lean ±1 means mode 0 or 1, lift ±1 mode 2 or 3. */
-export function tinyModel(changes: Partial<Model> = {}): Model {
+export function tinyModel(changes: Partial<FittedModel> = {}): FittedModel {
   const even = { slope: 1, offset: [0, 0, 0, 0], method: 'none', runs: 0 };
   const sides = [
     [2, 0],

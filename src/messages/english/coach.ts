@@ -13,7 +13,6 @@ const OUTCOMES: Readonly<Record<ProcessOutcome, string>> = {
   'burn-back': 'burn-back',
 };
 
-
 /** `2 to 4.5 V`. */
 function steps({ min, max }: Span, write: Writer): string {
   const [low, high] = [write.short(min, 1), write.short(max, 1)];

@@ -1,4 +1,4 @@
-import type { SignParams, SoundFeature, TraceFeature } from '../rooms/signs.js';
+import type { SignParams, SoundFeature, SoundSign, TraceFeature } from '../rooms/signs.js';
 import type { CatalogueOf, Writer } from '../writer.js';
 
 const SOUND: Readonly<Record<SoundFeature, string>> = {
@@ -92,6 +92,23 @@ const TRACE: Readonly<Record<TraceFeature, string>> = {
   arcCorrelation: 'correlation of voltage and current in the arc phase',
 };
 
+/** A sign in words, with its value; and how its range is written. */
+const USUAL: Readonly<
+  Record<SoundSign, (value: string, spacing: 'even' | 'uneven' | null) => string>
+> = {
+  crackRateHz: (value, spacing) => {
+    const how = spacing === null ? '' : `, ${spacing === 'even' ? 'evenly' : 'unevenly'} spaced`;
+    return `${value} sharp cracks a second${how}`;
+  },
+  crackSpacingCv: (value) => `time from crack to crack varies by ${value}`,
+  beatRateHz: (value) => `an even beat of ${value} a second`,
+  beatClearness: (value) => `the clearest beat stands ${value} times above the rest`,
+  quietMomentsDb: (value) => `quiet moments ${value} dB below the middle`,
+  loudMomentsDb: (value) => `loud moments ${value} dB above the middle`,
+  slowSwingShare: (value) => `loudness swings slowly, 4 to 25 times a second, by ${value}`,
+  fastSwingShare: (value) => `loudness swings fast, 60 to 400 times a second, by ${value}`,
+};
+
 export const SIGNS: CatalogueOf<SignParams> = {
   'sound-feature': ({ feature }) => SOUND[feature],
   'band-modulation': ({ lowHz, highHz }, write) =>
@@ -99,9 +116,23 @@ export const SIGNS: CatalogueOf<SignParams> = {
   'band-coherence': ({ lowHz, highHz }, write) =>
     `how far the lower and upper half of the band fluctuate together at ${write.plain(lowHz)} to ${write.plain(highHz)} Hz`,
   'trace-feature': ({ feature }) => TRACE[feature],
+  'usual-sign': ({ sign, value, spacing, mode, low, high, fits, others }, write) => {
+    const said = USUAL[sign](usualValue(sign, value, write), spacing);
+    const range = `${usualValue(sign, low, write)} to ${usualValue(sign, high, write)}`;
+    const named = write.or(others.map((one) => write.mode(one)));
+    return fits
+      ? `${said}: usual for ${write.mode(mode)} (${range}), not for ${named}`
+      : `${said}: not usual for ${write.mode(mode)} (${range}), rather for ${named}; the answer rests on the whole sound`;
+  },
   sign: ({ feature, value, unit }, write) =>
     `${write.say(feature)}: ${valueText(value, unit, write)}`,
 };
+
+function usualValue(sign: SoundSign, value: number, write: Writer): string {
+  return sign.endsWith('Share') || sign.endsWith('Cv')
+    ? write.percent(value)
+    : write.figures(value, 2);
+}
 
 function valueText(value: number | null, unit: string, write: Writer): string {
   if (value === null) return 'not shown here';

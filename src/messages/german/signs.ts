@@ -1,4 +1,4 @@
-import type { SignParams, SoundFeature, TraceFeature } from '../rooms/signs.js';
+import type { SignParams, SoundFeature, SoundSign, TraceFeature } from '../rooms/signs.js';
 import type { CatalogueOf, Writer } from '../writer.js';
 
 const SOUND: Readonly<Record<SoundFeature, string>> = {
@@ -92,6 +92,24 @@ const TRACE: Readonly<Record<TraceFeature, string>> = {
   arcCorrelation: 'Gleichlauf von Spannung und Strom im Lichtbogen',
 };
 
+/** A sign in words, with its value. */
+const USUAL: Readonly<
+  Record<SoundSign, (value: string, spacing: 'even' | 'uneven' | null) => string>
+> = {
+  crackRateHz: (value, spacing) => {
+    const how =
+      spacing === null ? '' : `, in ${spacing === 'even' ? 'gleichen' : 'ungleichen'} Abständen`;
+    return `${value} scharfe Knacker je Sekunde${how}`;
+  },
+  crackSpacingCv: (value) => `Zeit von Knacker zu Knacker schwankt um ${value}`,
+  beatRateHz: (value) => `gleichmäßiges Schlagen, ${value} je Sekunde`,
+  beatClearness: (value) => `deutlichstes Schlagen steht ${value}-fach über dem Übrigen`,
+  quietMomentsDb: (value) => `leise Augenblicke ${value} dB unter der Mitte`,
+  loudMomentsDb: (value) => `laute Augenblicke ${value} dB über der Mitte`,
+  slowSwingShare: (value) => `Lautheit schwankt langsam, 4- bis 25-mal je Sekunde, um ${value}`,
+  fastSwingShare: (value) => `Lautheit schwankt schnell, 60- bis 400-mal je Sekunde, um ${value}`,
+};
+
 export const SIGNS: CatalogueOf<SignParams> = {
   'sound-feature': ({ feature }) => SOUND[feature],
   'band-modulation': ({ lowHz, highHz }, write) =>
@@ -99,9 +117,23 @@ export const SIGNS: CatalogueOf<SignParams> = {
   'band-coherence': ({ lowHz, highHz }, write) =>
     `wie weit untere und obere Hälfte des Frequenzbereichs bei ${write.plain(lowHz)} bis ${write.plain(highHz)} Hz gemeinsam schwanken`,
   'trace-feature': ({ feature }) => TRACE[feature],
+  'usual-sign': ({ sign, value, spacing, mode, low, high, fits, others }, write) => {
+    const said = USUAL[sign](usualValue(sign, value, write), spacing);
+    const range = `${usualValue(sign, low, write)} bis ${usualValue(sign, high, write)}`;
+    const named = write.or(others.map((one) => write.mode(one)));
+    return fits
+      ? `${said}: üblich bei ${write.mode(mode)} (${range}), nicht bei ${named}`
+      : `${said}: unüblich bei ${write.mode(mode)} (${range}), eher bei ${named}; die Antwort stützt sich auf den ganzen Ton`;
+  },
   sign: ({ feature, value, unit }, write) =>
     `${write.say(feature)}: ${valueText(value, unit, write)}`,
 };
+
+function usualValue(sign: SoundSign, value: number, write: Writer): string {
+  return sign.endsWith('Share') || sign.endsWith('Cv')
+    ? write.percent(value)
+    : write.figures(value, 2);
+}
 
 function valueText(value: number | null, unit: string, write: Writer): string {
   if (value === null) return 'hier nicht zu sehen';

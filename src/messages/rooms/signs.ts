@@ -1,3 +1,4 @@
+import type { Mode } from '../../core/index.js';
 import type { Message, Nothing } from '../terms.js';
 
 /** Features of a window of sound, beside those of its bands. */
@@ -36,6 +37,17 @@ export type SoundFeature =
   | 'midRatio'
   | 'brightRatio'
   | 'airRatio';
+
+/** Measured quantities of the sound of a run, in units that a person reads. */
+export type SoundSign =
+  | 'crackRateHz'
+  | 'crackSpacingCv'
+  | 'beatRateHz'
+  | 'beatClearness'
+  | 'quietMomentsDb'
+  | 'loudMomentsDb'
+  | 'slowSwingShare'
+  | 'fastSwingShare';
 
 /** Features of a window of a voltage or current trace. */
 export type TraceFeature =
@@ -99,6 +111,21 @@ export interface SignParams {
   'band-modulation': { lowHz: number; highHz: number };
   'band-coherence': { lowHz: number; highHz: number };
   'trace-feature': { feature: TraceFeature };
+  /**
+   * A measured sign against the range in which it is usual for a mode. `others` are, where it fits, modes for which it
+   * is not usual; else modes for which it is.
+   */
+  'usual-sign': {
+    sign: SoundSign;
+    value: number;
+    /** How evenly the cracks are spaced; null for other signs and in between. */
+    spacing: 'even' | 'uneven' | null;
+    mode: Mode;
+    low: number;
+    high: number;
+    fits: boolean;
+    others: Mode[];
+  };
   /** A feature with its mean over the run; null where the recording does not show it. */
   sign: { feature: Message; value: number | null; unit: FeatureUnit };
 }

@@ -14,7 +14,7 @@ interface Scene {
 
 /** Sends windows of 1.024 s every 0.256 s through a tracker, with their levels. */
 function track({ windows, score, level = () => 1 }: Scene): ArcChange[] {
-  const tracker = new EvidenceTracker();
+  const tracker = new EvidenceTracker(2.5);
   const changes: ArcChange[] = [];
   for (let i = 0; i < windows; i++) {
     const endS = WINDOW_S + i * HOP_S;

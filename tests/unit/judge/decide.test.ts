@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Mode, Segment } from '../../../src/core/index.js';
 import { decide, type JudgedIntervals, RunEvidence } from '../../../src/judge/index.js';
-import { Classifier, type Model } from '../../../src/model/index.js';
+import { classifierFor, type FittedModel } from '../../../src/model/index.js';
 import { TINY_SET, tinyModel } from '../../support/tiny-model.js';
 
 const SETTINGS = { ignitionMaskS: 0, craterMaskS: 0, answerThreshold: 0.6, mixedShare: 0.75 };
@@ -42,8 +42,12 @@ const nothing = (): JudgedIntervals => ({
   bestScore: -Infinity,
 });
 
-function verdictOf(accepted: JudgedIntervals, doubtful = nothing(), model: Model = tinyModel()) {
-  return decide(accepted, doubtful, new Classifier(model), TINY_SET, SETTINGS);
+function verdictOf(
+  accepted: JudgedIntervals,
+  doubtful = nothing(),
+  model: FittedModel = tinyModel(),
+) {
+  return decide(accepted, doubtful, classifierFor(model), TINY_SET, SETTINGS);
 }
 
 describe('decide', () => {

@@ -47,6 +47,34 @@ export const WRITTEN = {
       'The run mixes spray (50 %) and short-circuit (30 %) and globular (20 %).',
     ],
   ],
+  'usual-sign': [
+    [
+      {
+        sign: 'crackRateHz',
+        value: 30.4,
+        spacing: 'uneven',
+        mode: 'short-circuit',
+        low: 20,
+        high: 200,
+        fits: true,
+        others: ['spray'],
+      },
+      '30 sharp cracks a second, unevenly spaced: usual for short-circuit (20 to 200), not for spray',
+    ],
+    [
+      {
+        sign: 'fastSwingShare',
+        value: 0.121,
+        spacing: null,
+        mode: 'pulsed-spray',
+        low: 0.3,
+        high: 0.9,
+        fits: false,
+        others: ['globular', 'spray'],
+      },
+      'loudness swings fast, 60 to 400 times a second, by 12 %: not usual for pulsed-spray (30 % to 90 %), rather for globular or spray; the answer rests on the whole sound',
+    ],
+  ],
   'one-of-modes': [
     [
       { modes: ['globular', 'spray'], probability: 0.9349, not: ['short-circuit'] },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fingerprint } from '../../../src/core/index.js';
-import { type Model, modelFingerprint } from '../../../src/model/index.js';
+import { type FittedModel, modelFingerprint } from '../../../src/model/index.js';
 import { parseModel } from '../../../src/model/parse/index.js';
 import { codeOf } from '../../support/code-of.js';
 import { TINY_SET, tinyModel } from '../../support/tiny-model.js';
@@ -8,8 +8,8 @@ import { TINY_SET, tinyModel } from '../../support/tiny-model.js';
 type Loose = Record<string, unknown>;
 
 /** The tiny model after a change, as it would come out of a file. */
-function changed(change: (model: Loose & Model) => void): unknown {
-  const model = JSON.parse(JSON.stringify(tinyModel())) as Loose & Model;
+function changed(change: (model: Loose & FittedModel) => void): unknown {
+  const model = JSON.parse(JSON.stringify(tinyModel())) as Loose & FittedModel;
   change(model);
   return model;
 }
@@ -123,7 +123,7 @@ describe('parseModel', () => {
       '"training":{}',
       '"training":{"__proto__":{"spoilt":true},"constructor":{"prototype":{"spoilt":true}}},"__proto__":{"spoilt":true}',
     );
-    const model = parseModel(JSON.parse(text), TINY_SET) as Model & { spoilt?: boolean };
+    const model = parseModel(JSON.parse(text), TINY_SET) as FittedModel & { spoilt?: boolean };
     expect(({} as { spoilt?: boolean }).spoilt).toBeUndefined();
     expect(model.spoilt).toBeUndefined();
     expect((model.training as { spoilt?: boolean }).spoilt).toBeUndefined();

@@ -18,7 +18,10 @@ export function addSettingFlags(command: Command, defaults: Defaults = {}): Comm
   command.optionsGroup('Analysis settings (the defaults suit almost every recording):');
   for (const one of SETTINGS) {
     const unit = one.unit === '1' ? 'number' : one.unit;
-    command.option(`--${one.flag} <${unit}>`, `${one.what} (default ${sayDefault(one, defaults[one.key] ?? one.default)})`);
+    command.option(
+      `--${one.flag} <${unit}>`,
+      `${one.what} (default ${sayDefault(one, defaults[one.key] ?? one.default)})`,
+    );
   }
   return command;
 }

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { shortened } from '../../../../../src/lab/train/fit/shorten.js';
-import { type Model, score } from '../../../../../src/model/index.js';
+import { type FittedModel, score } from '../../../../../src/model/index.js';
 import { tinyModel } from '../../../../support/tiny-model.js';
 
 /** One tree: above 0.1234565432 the value is 2, else −1. */
-const SCORER: Model['modeScorer'] = {
+const SCORER: FittedModel['modeScorer'] = {
   kind: 'trees',
   bias: [0],
   trees: [
@@ -23,7 +23,7 @@ const SCORER: Model['modeScorer'] = {
 
 describe('shortened', () => {
   it('keeps six digits of each threshold and every answer away from it', () => {
-    const model: Model = { ...tinyModel(), runScorer: SCORER };
+    const model: FittedModel = { ...tinyModel(), runScorer: SCORER };
     const short = shortened(model);
     // Rejects rounding the answers too, or cutting digits off (0.123456).
     expect(short.runScorer).toEqual({

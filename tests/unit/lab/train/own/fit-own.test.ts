@@ -5,7 +5,12 @@ import { readLabelRows, truthRuns } from '../../../../../src/lab/evaluate/labels
 import type { LabelledRun } from '../../../../../src/lab/train/data/labelled-run.js';
 import { BOOST_DEFAULTS } from '../../../../../src/lab/train/fit/boost.js';
 import { checkEnough, fitOwn, foldsOf, ownRuns } from '../../../../../src/lab/train/index.js';
-import { Classifier, RunVector, WindowOpinions } from '../../../../../src/model/index.js';
+import {
+  classifierFor,
+  HeardSums,
+  RunVector,
+  WindowOpinions,
+} from '../../../../../src/model/index.js';
 import { parseModel } from '../../../../../src/model/parse/index.js';
 import { codeOf } from '../../../../support/code-of.js';
 import { TINY_SET, tinyModel } from '../../../../support/tiny-model.js';
@@ -69,14 +74,14 @@ describe('fitOwn', () => {
 
   it('makes a document that is taken again and answers as the people did', () => {
     const model = parseModel(JSON.parse(JSON.stringify(fitted.model)), TINY_SET);
-    const classifier = new Classifier(model);
+    const classifier = classifierFor(model);
     const vector = new RunVector(2);
     const opinions = new WindowOpinions(2);
     for (const { window } of turned[1]!.windows) {
       vector.add(window.values);
-      opinions.add(classifier.judge(window).scores);
+      opinions.add(classifier.judge(window, 0.5).scores);
     }
-    const p = classifier.runProbabilities(vector, opinions);
+    const p = classifier.run({ vector, opinions, heard: new HeardSums() }).probabilities;
     expect(p[MODES.indexOf('globular')]).toBeGreaterThan(0.8);
   });
 

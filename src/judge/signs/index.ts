@@ -1,0 +1,2 @@
+export { MEASURED_SIGNS, type MeasuredSign } from './measured-signs.js';
+export { signReasons, type UsualRange, type UsualSigns } from './sign-reasons.js';

@@ -1,0 +1,3 @@
+import type { UsualSigns } from './sign-reasons.js';
+
+export const USUAL_SIGNS: UsualSigns = {} as UsualSigns;
