@@ -6,6 +6,8 @@ import type {
 } from '../features/index.js';
 import { type Ear, StreamingNetwork } from '../model/index.js';
 
+/** Length of a level, s, as the edges of an arc are sought. */
+const LEVEL_S = 0.016;
 /** Time for which blocks are kept beyond the next window's end, s: longer than a window. */
 const KEPT_S = 1.5;
 
@@ -24,9 +26,13 @@ export class HearingExtractor implements FeatureExtractor {
   #blocks: HeardBlock[] = [];
   #heardS = 0;
   #waiting: ExtractorEvent[] = [];
+  readonly #rateHz: number;
+  /** Levels of the sound until the first window, for a recording that is shorter than one; null after it. */
+  #start: { samples: number; squares: number[] } | null = { samples: 0, squares: [] };
 
   constructor(extractor: FeatureExtractor, rateHz: number, { network, blockS }: Ear) {
     this.#extractor = extractor;
+    this.#rateHz = rateHz;
     this.#network = new StreamingNetwork(network, rateHz);
     this.#blockS = blockS;
     this.featureSet = extractor.featureSet;
@@ -37,18 +43,47 @@ export class HearingExtractor implements FeatureExtractor {
 
   push(channels: readonly Float64Array[]): ExtractorEvent[] {
     this.#network.push(channels[0]!);
-    this.#waiting.push(...this.#extractor.push(channels));
+    this.#measure(channels[0]!);
+    const events = this.#extractor.push(channels);
+    if (events.some(({ type }) => type === 'window')) this.#start = null;
+    this.#waiting.push(...events);
     return this.#release(false);
   }
 
   flush(): ExtractorEvent[] {
     this.#network.flush();
     this.#waiting.push(...this.#extractor.flush());
+    if (this.#start && this.#start.samples > 0)
+      this.#waiting.push(this.#shortRecording(this.#start));
     return this.#release(true);
   }
 
   summary(): ExtractorSummary {
     return this.#extractor.summary();
+  }
+
+  #measure(samples: Float64Array): void {
+    const start = this.#start;
+    if (!start) return;
+    const step = LEVEL_S * this.#rateHz;
+    for (let i = 0; i < samples.length && start.samples < this.windowS * this.#rateHz; i++) {
+      const at = Math.floor(start.samples++ / step);
+      start.squares[at] = (start.squares[at] ?? 0) + samples[i]! ** 2 / step;
+    }
+  }
+
+  /** All of a recording that is shorter than a window, which has no features. */
+  #shortRecording({ samples, squares }: { samples: number; squares: number[] }): ExtractorEvent {
+    const none = { lineHz: NaN, lineProminence: NaN, onsetHz: NaN, onsetStrength: NaN };
+    return {
+      type: 'window',
+      window: {
+        startS: 0,
+        endS: samples / this.#rateHz,
+        values: new Float64Array(this.featureSet.features.length).fill(NaN),
+        sound: { ...none, levels: Float64Array.from(squares), clippedShare: 0 },
+      },
+    };
   }
 
   #release(all: boolean): ExtractorEvent[] {
@@ -73,7 +108,7 @@ export class HearingExtractor implements FeatureExtractor {
 
   #within({ startS, endS }: { startS: number; endS: number }): HeardBlock[] {
     const from = Math.round(startS / this.#blockS);
-    const to = Math.round(endS / this.#blockS);
+    const to = Math.max(from + 1, Math.round(endS / this.#blockS));
     return this.#blocks.filter(({ index }) => index >= from && index < to);
   }
 }

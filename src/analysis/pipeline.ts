@@ -5,7 +5,14 @@ import type {
   FeatureExtractor,
   FeatureWindow,
 } from '../features/index.js';
-import { decide, type JudgedIntervals, RunEvidence, type Verdict } from '../judge/index.js';
+import {
+  decide,
+  type JudgedIntervals,
+  type PlainRefusal,
+  plainRefusal,
+  RunEvidence,
+  type Verdict,
+} from '../judge/index.js';
 import {
   type Classifier,
   classifierFor,
@@ -59,6 +66,8 @@ export class Pipeline {
   #pending: { window: FeatureWindow; judgement: WindowJudgement }[] = [];
   #judge: IntervalJudge | undefined;
   #samples = 0;
+  /** What was heard in the newest interval that was plainly no arc. */
+  #refusal: PlainRefusal | null = null;
   readonly #gathers: boolean;
 
   /** `gathers` false keeps no finished arc interval, for a stream without an end: `verdict` then never has any. */
@@ -116,6 +125,7 @@ export class Pipeline {
       this.#classifier,
       this.#extractor.featureSet,
       this.#settings,
+      this.#refusal,
     );
   }
 
@@ -171,7 +181,7 @@ export class Pipeline {
 
   #finish(outcome: IntervalOutcome): PipelineEvent {
     const { arcInterval, evidence } = outcome;
-    const { findsArcs, acceptScore, rejectScore } = this.#classifier;
+    const { findsArcs, needsWindow, acceptScore, rejectScore } = this.#classifier;
     const { startDb, stopDb } = outcome;
     const { vector, opinions, heard } = evidence;
     const score = this.#classifier.arcIntervalScore(
@@ -181,10 +191,15 @@ export class Pipeline {
     const lengthS = arcInterval.endS - arcInterval.startS;
     const long = lengthS >= this.#settings.minStretchS;
     // Shorter than a window, all that was judged reaches beyond it: a loud word can look like an arc so.
-    const whole = !findsArcs || lengthS >= this.#extractor.windowS;
-    const accepted = long && whole && score >= acceptScore;
+    const whole = !needsWindow || lengthS >= this.#extractor.windowS;
+    const { featureSet } = this.#extractor;
+    const refusal = findsArcs && !needsWindow ? plainRefusal(evidence, featureSet) : null;
+    this.#refusal = refusal ?? this.#refusal;
+    const plain = refusal === null;
+    const accepted = plain && long && whole && score >= acceptScore;
     const into = accepted ? this.#accepted : this.#doubtful;
-    const kept = accepted || (findsArcs && long && evidence.windows > 0 && score >= rejectScore);
+    const kept =
+      accepted || (findsArcs && plain && long && evidence.windows > 0 && score >= rejectScore);
     if (kept && this.#gathers) {
       into.arcIntervals.push(arcInterval);
       into.segments.push(...outcome.segments);

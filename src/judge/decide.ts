@@ -6,6 +6,7 @@ import { rankReasons } from './reasons.js';
 import { freeDrops, oneOf, type RemainingModes, remainingModes } from './remaining.js';
 import type { RunEvidence } from './run-evidence.js';
 import { type Shares, shareOfArcTime } from './shares.js';
+import type { PlainRefusal } from './signs/index.js';
 import { because, type Judged, type Verdict } from './verdict.js';
 
 export interface DecisionSettings {
@@ -30,13 +31,14 @@ export interface JudgedIntervals {
  */
 const CONFLICT_COST = 0.5;
 
-/** One answer from what was gathered over the run. */
+/** One answer from what was gathered over the run; `refusal` says what was heard where it plainly was no arc. */
 export function decide(
   accepted: JudgedIntervals,
   doubtful: JudgedIntervals,
   classifier: Classifier,
   featureSet: FeatureSet,
   settings: DecisionSettings,
+  refusal: PlainRefusal | null = null,
 ): Verdict {
   if (accepted.arcIntervals.length > 0)
     return decideArc(accepted, classifier, featureSet, settings);
@@ -44,7 +46,7 @@ export function decide(
   return {
     ...empty(),
     status: 'no-arc',
-    ...because(message('no-arc-shown')),
+    ...because(refusal ? message('plainly-no-arc', { heard: refusal }) : message('no-arc-shown')),
   };
 }
 

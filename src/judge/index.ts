@@ -9,5 +9,11 @@ export {
 export { rankReasons } from './reasons.js';
 export { RunEvidence } from './run-evidence.js';
 export { type Shares, shareOfArcTime, steadyPart } from './shares.js';
-export { MEASURED_SIGNS, type MeasuredSign, type UsualSigns } from './signs/index.js';
+export {
+  MEASURED_SIGNS,
+  type MeasuredSign,
+  type PlainRefusal,
+  plainRefusal,
+  type UsualSigns,
+} from './signs/index.js';
 export { because, type Judged, type Reason, type Verdict } from './verdict.js';

@@ -10,6 +10,9 @@ export class RunEvidence {
   windows = 0;
   novelty = 0;
   clipped = 0;
+  /** Sum of the levels of the sound (mean squares of 16 ms), and how many they are. */
+  #level = 0;
+  #levels = 0;
   /** Sound windows in which both estimates of the event rate stood, and those in which they differed. */
   ratePairs = 0;
   rateConflicts = 0;
@@ -23,6 +26,11 @@ export class RunEvidence {
   constructor(features: number) {
     this.vector = new RunVector(features);
     this.opinions = new WindowOpinions(features);
+  }
+
+  /** Mean level of the analysis band, dB of full scale; NaN without sound. */
+  get levelDb(): number {
+    return 10 * Math.log10(this.#level / this.#levels + 1e-20);
   }
 
   add(window: FeatureWindow, judgement: WindowJudgement): void {
@@ -43,6 +51,8 @@ export class RunEvidence {
     this.windows += other.windows;
     this.novelty += other.novelty;
     this.clipped += other.clipped;
+    this.#level += other.#level;
+    this.#levels += other.#levels;
     this.ratePairs += other.ratePairs;
     this.rateConflicts += other.rateConflicts;
     this.rates.merge(other.rates);
@@ -53,6 +63,8 @@ export class RunEvidence {
 
   #addSound(sound: NonNullable<FeatureWindow['sound']>): void {
     this.clipped += sound.clippedShare;
+    for (const level of sound.levels) this.#level += level;
+    this.#levels += sound.levels.length;
     const line = hasClearLine(sound);
     const onsets = hasClearOnsets(sound);
     // A line is exact where events are even; the count of onsets stands in where they are not.

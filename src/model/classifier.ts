@@ -56,6 +56,8 @@ export interface Classifier {
   readonly findsArcs: boolean;
   /** What an abrupt start of the sound may make up for, in log-odds for an arc. */
   readonly leapLenience: number;
+  /** Whether what is shorter than a window cannot be judged. */
+  readonly needsWindow: boolean;
   /** Scores of {@link arcIntervalScore} from which a mode may be named, and below which it was no arc. */
   readonly acceptScore: number;
   readonly rejectScore: number;

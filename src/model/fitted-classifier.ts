@@ -23,6 +23,10 @@ export class FittedClassifier implements Classifier {
   readonly leapLenience = LEAP_LENIENCE;
   readonly leastDropsHeard = 0;
 
+  get needsWindow(): boolean {
+    return this.findsArcs;
+  }
+
   constructor(model: FittedModel) {
     this.model = model;
   }

@@ -242,9 +242,12 @@ function sayRemaining({ remainingModes }: Result, words: Words): string | null {
   return modes.length === 0 ? null : words.sentences.write.or(modes.map((one) => words.mode(one)));
 }
 
-/** Strongest first, whichever way it speaks. */
+/** What speaks for the answer first, then what speaks against it; strongest first in each. */
 export function rankReasons(reasons: Result['reasons']): Result['reasons'] {
-  return reasons.toSorted((a, b) => Math.abs(b.weight) - Math.abs(a.weight));
+  const against = ({ weight }: Result['reasons'][number]): number => Number(weight < 0);
+  return reasons.toSorted(
+    (a, b) => against(a) - against(b) || Math.abs(b.weight) - Math.abs(a.weight),
+  );
 }
 
 export function viewReason(reason: Result['reasons'][number], words: Words): ReasonView {

@@ -4,6 +4,10 @@ import { capital } from './words.js';
 
 export const VERDICT: CatalogueOf<VerdictParams> = {
   'no-arc-shown': () => 'Nothing in the recording shows a burning arc.',
+  'plainly-no-arc': ({ heard }) =>
+    heard === 'nothing-recorded'
+      ? 'Nothing louder than the recorder itself was recorded: the microphone may be off, covered or far too low.'
+      : `No arc: only a ${heard === 'tone' ? 'steady tone' : 'hum or buzz'} stands out.`,
   'may-be-an-arc': ({ probability }, write) =>
     `It may be an arc (${write.percent(probability)}), but rain, fire, engines or tools can sound like this; no mode is named.`,
   'arc-too-short': () => 'The arc is too short to be judged.',

@@ -3,6 +3,10 @@ import type { CatalogueOf } from '../writer.js';
 
 export const VERDICT: CatalogueOf<VerdictParams> = {
   'no-arc-shown': () => 'Nichts in der Aufnahme zeigt einen brennenden Lichtbogen.',
+  'plainly-no-arc': ({ heard }) =>
+    heard === 'nothing-recorded'
+      ? 'Aufgenommen wurde nichts, was lauter ist als das Aufnahmegerät selbst: Das Mikrofon kann aus, abgedeckt oder viel zu leise sein.'
+      : `Kein Lichtbogen: Zu hören ist nur ${heard === 'tone' ? 'ein gleichbleibender Ton' : 'ein Brummen'}.`,
   'may-be-an-arc': ({ probability }, write) =>
     `Es kann ein Lichtbogen sein (${write.percent(probability)}), aber Regen, Feuer, Motoren oder Werkzeuge können so klingen; es wird keine Lichtbogenart genannt.`,
   'arc-too-short': () => 'Der Lichtbogen ist zu kurz, um beurteilt zu werden.',

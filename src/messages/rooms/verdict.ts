@@ -4,6 +4,8 @@ import type { Message, Nothing } from '../terms.js';
 /** Why a run is answered as it is. */
 export interface VerdictParams {
   'no-arc-shown': Nothing;
+  /** Plain measurements say what is heard instead. */
+  'plainly-no-arc': { heard: 'nothing-recorded' | 'tone' | 'hum' };
   'may-be-an-arc': { probability: number };
   'arc-too-short': Nothing;
   'arc-unlike-model': Nothing;

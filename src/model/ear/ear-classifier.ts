@@ -13,11 +13,15 @@ import { HeardSums, outputOf } from '../network/index.js';
 import { noveltyDistance } from '../novelty.js';
 import { type Ear, type EarModel, earOf, type SlopeAndOffsets } from './ear-document.js';
 
+/** Mean square (−130 dB of full scale) below which nothing was recorded. */
+const SILENCE = 1e-13;
+
 /** Judges by what a network heard. */
 export class EarClassifier implements Classifier {
   readonly model: EarModel;
   readonly findsArcs = true;
   readonly leapLenience = 0;
+  readonly needsWindow = false;
   readonly acceptScore: number;
   readonly rejectScore: number;
   readonly leastDropsHeard: number;
@@ -31,14 +35,16 @@ export class EarClassifier implements Classifier {
     this.leastDropsHeard = model.answer.nameDrops;
   }
 
-  judge({ startS, endS, ...window }: FeatureWindow, prior: number): WindowJudgement {
-    const { probabilities, arcScore } = this.judgeShort(window, prior);
+  judge({ startS, endS, values, heard, sound }: FeatureWindow, prior: number): WindowJudgement {
+    const { probabilities, ...opinion } = this.judgeShort({ values, heard }, prior);
+    const silent = sound?.levels.every((level) => level <= SILENCE) ?? isSilent(values);
+    const arcScore = silent ? -Infinity : opinion.arcScore;
     const scores = probabilities.map((p) => Math.log(Math.max(p, 1e-9)));
     return { startS, endS, scores, parts: [], probabilities, arcScore, novelty: 0 };
   }
 
   judgeShort(
-    { values, heard = [] }: { values: Float64Array; heard?: readonly HeardBlock[] | undefined },
+    { heard = [] }: { values: Float64Array; heard?: readonly HeardBlock[] | undefined },
     prior: number,
   ): Pick<WindowJudgement, 'arcScore' | 'probabilities'> {
     const sums = new HeardSums();
@@ -47,9 +53,7 @@ export class EarClassifier implements Classifier {
     if (sums.blocks === 0) return { arcScore: -Infinity, probabilities: even };
     const belief = heard.reduce((sum, { arc }) => sum + arc, 0) / heard.length;
     const { slope, offset } = this.model.calibration.rows;
-    const arcScore = isSilent(values)
-      ? -Infinity
-      : slope * logit(belief) + offset[0]! + logit(prior);
+    const arcScore = slope * logit(belief) + offset[0]! + logit(prior);
     return { arcScore, probabilities: this.#modes(sums).probabilities };
   }
 

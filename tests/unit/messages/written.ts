@@ -47,6 +47,14 @@ export const WRITTEN = {
       'The run mixes spray (50 %) and short-circuit (30 %) and globular (20 %).',
     ],
   ],
+  'plainly-no-arc': [
+    [{ heard: 'tone' }, 'No arc: only a steady tone stands out.'],
+    [{ heard: 'hum' }, 'No arc: only a hum or buzz stands out.'],
+    [
+      { heard: 'nothing-recorded' },
+      'Nothing louder than the recorder itself was recorded: the microphone may be off, covered or far too low.',
+    ],
+  ],
   'usual-sign': [
     [
       {

@@ -8,7 +8,7 @@ import { arcCount, makeArc } from '../data/make-runs.js';
 import type { TrainingRecipe } from '../data/recipe.js';
 
 /** Figures of a sign are told to so many digits. */
-const DIGITS = 3;
+const DIGITS = 2;
 
 /**
  * In which range each measured sign lies in drawn arcs of each mode: 10th, 50th and 90th percentile over runs, and the
