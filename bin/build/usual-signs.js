@@ -17,7 +17,7 @@ const signs = usualSigns(recipe, (done) => {
 });
 writeFileSync(
   'src/judge/signs/usual-signs.ts',
-  `import type { UsualSigns } from './sign-reasons.js';
+  `import type { UsualSigns } from './usual-range.js';
 
 /**
  * Where the measured signs lie in arcs drawn by the simulator, by mode: 10th, 50th and 90th percentile over the runs of a

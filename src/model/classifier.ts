@@ -1,6 +1,4 @@
 import type { FeatureWindow, HeardBlock } from '../features/index.js';
-import { EarClassifier } from './ear/ear-classifier.js';
-import { FittedClassifier } from './fitted-classifier.js';
 import type { Model } from './model-document.js';
 import type { HeardSums } from './network/index.js';
 import type { RunVector } from './run-vector.js';
@@ -78,9 +76,4 @@ export interface Classifier {
   run(sums: RunSums, trust?: number): RunOpinion;
   /** What each feature added to the score of each mode of a run, against the average of the modes; null where the model does not judge by features. */
   explainRun(sums: RunSums): Float64Array[] | null;
-}
-
-/** The judge that a model document asks for. */
-export function classifierFor(model: Model): Classifier {
-  return model.kind === 'arc-transfer-ear' ? new EarClassifier(model) : new FittedClassifier(model);
 }

@@ -13,13 +13,13 @@ export {
   priorScore,
   softmax,
 } from './calibration.js';
-export {
-  type Classifier,
-  classifierFor,
-  type RunOpinion,
-  type RunSums,
-  type WindowJudgement,
+export type {
+  Classifier,
+  RunOpinion,
+  RunSums,
+  WindowJudgement,
 } from './classifier.js';
+export { classifierFor } from './classifier-for.js';
 export {
   type Ear,
   type EarModel,

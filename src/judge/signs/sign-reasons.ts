@@ -1,20 +1,11 @@
 import { MODES, type Mode } from '../../core/index.js';
 import type { FeatureSet } from '../../features/index.js';
-import { message, type SoundSign } from '../../messages/index.js';
+import { message } from '../../messages/index.js';
 import type { RunEvidence } from '../run-evidence.js';
 import type { Reason } from '../verdict.js';
 import { MEASURED_SIGNS, type MeasuredSign } from './measured-signs.js';
+import type { UsualRange } from './usual-range.js';
 import { USUAL_SIGNS } from './usual-signs.js';
-
-/** Where a sign lies in arcs of one mode: 10th, 50th and 90th percentile, and the share of runs that show it. */
-export interface UsualRange {
-  low: number;
-  middle: number;
-  high: number;
-  shown: number;
-}
-
-export type UsualSigns = Record<SoundSign, Record<Mode, UsualRange>>;
 
 const MOST = 6;
 /** Share of runs of a mode that must show a sign for its range to mean anything. Own choice. */

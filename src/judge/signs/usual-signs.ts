@@ -1,4 +1,4 @@
-import type { UsualSigns } from './sign-reasons.js';
+import type { UsualSigns } from './usual-range.js';
 
 /**
  * Where the measured signs lie in arcs drawn by the simulator, by mode: 10th, 50th and 90th percentile over the runs of a

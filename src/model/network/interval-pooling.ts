@@ -8,10 +8,18 @@ export type IntervalOutput = readonly number[];
 export class HeardSums {
   #weight = 0;
   #blocks = 0;
-  #mean = new Float64Array(0);
-  #square = new Float64Array(0);
-  #top = new Float64Array(0);
-  #between = new Float64Array(0);
+  #mean: Float64Array;
+  #square: Float64Array;
+  #top: Float64Array;
+  #between: Float64Array;
+
+  /** @param width figures of a block, where an output is wanted before the first block */
+  constructor(width = 0) {
+    this.#mean = new Float64Array(width);
+    this.#square = new Float64Array(width);
+    this.#top = new Float64Array(width);
+    this.#between = new Float64Array(width);
+  }
 
   /** Blocks that were added. */
   get blocks(): number {
@@ -77,7 +85,7 @@ export class HeardSums {
   }
 }
 
-/** What the last layers make of an interval of at least one block: the hidden figures and the outputs. */
+/** What the last layers make of an interval of known width: the hidden figures and the outputs. */
 export function outputOf(
   network: Network,
   sums: HeardSums,

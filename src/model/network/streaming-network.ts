@@ -77,7 +77,7 @@ export class StreamingNetwork {
 
   /** Output for all blocks that were not taken, each weighed by how sure an arc burns in it. */
   judge(): IntervalOutput {
-    const sums = new HeardSums();
+    const sums = new HeardSums(this.#width);
     for (const block of this.blocks) sums.add(block);
     return outputOf(this.#network, sums).outputs;
   }
