@@ -1,4 +1,4 @@
-import { type ArcChange, EvidenceTracker } from '../detect/index.js';
+import { type ArcChange, type ArcTracker, EvidenceTracker, HeardTracker } from '../detect/index.js';
 import type {
   ExtractorEvent,
   ExtractorSummary,
@@ -59,7 +59,7 @@ export class Pipeline {
   readonly #classifier: Classifier;
   readonly #settings: Settings;
   readonly #rateHz: number;
-  readonly #tracker: EvidenceTracker | undefined;
+  readonly #tracker: ArcTracker | undefined;
   readonly #accepted: JudgedIntervals;
   readonly #doubtful: JudgedIntervals;
   /** Windows that wait until it is sure on which side of an edge of the arc they lie. */
@@ -86,8 +86,9 @@ export class Pipeline {
     this.#rateHz = rateHz;
     this.#classifier = classifierFor(model);
     this.#settings = settings;
-    const { findsArcs, leapLenience } = this.#classifier;
-    this.#tracker = findsArcs ? new EvidenceTracker(leapLenience) : undefined;
+    const { findsArcs, hearsBlocks, leapLenience } = this.#classifier;
+    const tracker = () => (hearsBlocks ? new HeardTracker() : new EvidenceTracker(leapLenience));
+    this.#tracker = findsArcs ? tracker() : undefined;
     this.#accepted = this.#emptyArcIntervals();
     this.#doubtful = this.#emptyArcIntervals();
   }
@@ -139,6 +140,7 @@ export class Pipeline {
           startS: window.startS,
           endS: window.endS,
           score: judgement.arcScore,
+          ...(judgement.blocks ? { blocks: judgement.blocks } : {}),
           levels: window.sound!.levels,
         })
       : [];
@@ -181,7 +183,7 @@ export class Pipeline {
 
   #finish(outcome: IntervalOutcome): PipelineEvent {
     const { arcInterval, evidence } = outcome;
-    const { findsArcs, needsWindow, acceptScore, rejectScore } = this.#classifier;
+    const { findsArcs, hearsBlocks, acceptScore, rejectScore } = this.#classifier;
     const { startDb, stopDb } = outcome;
     const { vector, opinions, heard } = evidence;
     const score = this.#classifier.arcIntervalScore(
@@ -191,9 +193,9 @@ export class Pipeline {
     const lengthS = arcInterval.endS - arcInterval.startS;
     const long = lengthS >= this.#settings.minStretchS;
     // Shorter than a window, all that was judged reaches beyond it: a loud word can look like an arc so.
-    const whole = !needsWindow || lengthS >= this.#extractor.windowS;
+    const whole = !findsArcs || hearsBlocks || lengthS >= this.#extractor.windowS;
     const { featureSet } = this.#extractor;
-    const refusal = findsArcs && !needsWindow ? plainRefusal(evidence, featureSet) : null;
+    const refusal = hearsBlocks ? plainRefusal(evidence, featureSet) : null;
     this.#refusal = refusal ?? this.#refusal;
     const plain = refusal === null;
     const accepted = plain && long && whole && score >= acceptScore;

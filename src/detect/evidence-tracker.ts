@@ -1,5 +1,12 @@
 import { LevelHistory, type LevelStep } from './level-edge.js';
 
+/** Finds where an arc burns from windows of sound. */
+export interface ArcTracker {
+  push(evidence: ArcEvidence): ArcChange[];
+  /** Ends the recording at `durationS`. */
+  flush(durationS: number): ArcChange[];
+}
+
 /** One window of sound as the tracker sees it: how like an arc it is, and how loud its newest hop. */
 export interface ArcEvidence {
   startS: number;
@@ -8,6 +15,8 @@ export interface ArcEvidence {
   score: number;
   /** Mean squares per 16 ms since the window before. */
   levels: Float64Array;
+  /** Log-odds for an arc in short blocks of the window, where a network listens. */
+  blocks?: readonly { startS: number; endS: number; score: number }[];
 }
 
 /** The arc started or stopped; `open` when it did so beyond the edge of the recording. */
@@ -50,7 +59,7 @@ const EDGE_STEP_AT_END = 0.1;
  * Two thresholds with hold times on the evidence for an arc; the edges are then put where the level
  * leaps within the window that gave them, since a second-long window alone is blunt.
  */
-export class EvidenceTracker {
+export class EvidenceTracker implements ArcTracker {
   readonly #levels = new LevelHistory(LEVEL_STEP_S, KEPT_S);
   #recent: ArcEvidence[] = [];
   #on = false;
@@ -87,13 +96,7 @@ export class EvidenceTracker {
   flush(durationS: number): ArcChange[] {
     if (!this.#on) return [];
     this.#on = false;
-    const from = Math.max(this.#onSinceS, durationS - 1.3);
-    const step = this.#levels.sharpest('fall', from, durationS - 0.05);
-    if (step === null || step.ratio >= EDGE_STEP_AT_END)
-      return [{ type: 'arc-stop', timeS: durationS, open: true }];
-    // What falls at the very end may be the recorder that closes.
-    const stepDb = durationS - step.timeS >= OPENING_S ? fallDb(step) : 0;
-    return [{ type: 'arc-stop', timeS: step.timeS, open: false, stepDb }];
+    return [fallAtEnd(this.#levels, this.#onSinceS, durationS)];
   }
 
   #whileOff(): ArcChange[] {
@@ -159,6 +162,16 @@ export class EvidenceTracker {
   #meanScore(windows: readonly ArcEvidence[]): number {
     return windows.reduce((sum, window) => sum + window.score, 0) / windows.length;
   }
+}
+
+/** The stop of an arc that still burns at the end of a recording: where the level falls in its last second, or open. */
+export function fallAtEnd(levels: LevelHistory, onSinceS: number, durationS: number): ArcChange {
+  const step = levels.sharpest('fall', Math.max(onSinceS, durationS - 1.3), durationS - 0.05);
+  if (step === null || step.ratio >= EDGE_STEP_AT_END)
+    return { type: 'arc-stop', timeS: durationS, open: true };
+  // What falls at the very end may be the recorder that closes.
+  const stepDb = durationS - step.timeS >= OPENING_S ? fallDb(step) : 0;
+  return { type: 'arc-stop', timeS: step.timeS, open: false, stepDb };
 }
 
 function startAt(step: LevelStep): ArcChange {

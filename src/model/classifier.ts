@@ -16,6 +16,8 @@ export interface WindowJudgement {
   probabilities: Float64Array;
   /** Score for an arc against everything else; +Infinity where the feature extractor itself finds the arc. */
   arcScore: number;
+  /** The same for the blocks of the window, where a network listens. */
+  blocks?: readonly { startS: number; endS: number; score: number }[];
   /** About 1 for a typical window, see `novelty.ts`. */
   novelty: number;
 }
@@ -54,8 +56,8 @@ export interface Classifier {
   readonly findsArcs: boolean;
   /** What an abrupt start of the sound may make up for, in log-odds for an arc. */
   readonly leapLenience: number;
-  /** Whether what is shorter than a window cannot be judged. */
-  readonly needsWindow: boolean;
+  /** Whether it judges blocks that are shorter than a window. */
+  readonly hearsBlocks: boolean;
   /** Scores of {@link arcIntervalScore} from which a mode may be named, and below which it was no arc. */
   readonly acceptScore: number;
   readonly rejectScore: number;

@@ -22,10 +22,7 @@ export class FittedClassifier implements Classifier {
   readonly model: FittedModel;
   readonly leapLenience = LEAP_LENIENCE;
   readonly leastDropsHeard = 0;
-
-  get needsWindow(): boolean {
-    return this.findsArcs;
-  }
+  readonly hearsBlocks = false;
 
   constructor(model: FittedModel) {
     this.model = model;

@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
   defaultSettings,
+  UNTOLD_ARC_PRIOR,
   extractorFor,
   type LiveFormat,
   LiveStream,
@@ -44,10 +45,10 @@ export async function shippedModel(id: string): Promise<unknown> {
   return JSON.parse(await readFile(join(root, '../src/model/shipped', `${id}.json`), 'utf8'));
 }
 
-/** A live stream of a format with the shipped model and default settings. */
+/** A live stream of a format with the shipped model and the settings of `watch`. */
 export async function liveStream(format: LiveFormat, offsetS = 0): Promise<LiveStream> {
   const extractor = extractorFor(format, true);
   const model = parseModel(await shippedModel(extractor.featureSet.id), extractor.featureSet);
-  const base = { settings: defaultSettings(), setup: parseSetup({}), path: 'test', host: 'node' };
+  const base = { settings: { ...defaultSettings(), arcPrior: UNTOLD_ARC_PRIOR }, setup: parseSetup({}), path: 'test', host: 'node' };
   return new LiveStream({ extractor, format, model, offsetS, ...base });
 }

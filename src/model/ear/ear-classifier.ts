@@ -21,7 +21,7 @@ export class EarClassifier implements Classifier {
   readonly model: EarModel;
   readonly findsArcs = true;
   readonly leapLenience = 0;
-  readonly needsWindow = false;
+  readonly hearsBlocks = true;
   readonly acceptScore: number;
   readonly rejectScore: number;
   readonly leastDropsHeard: number;
@@ -39,8 +39,14 @@ export class EarClassifier implements Classifier {
     const { probabilities, ...opinion } = this.judgeShort({ values, heard }, prior);
     const silent = sound?.levels.every((level) => level <= SILENCE) ?? isSilent(values);
     const arcScore = silent ? -Infinity : opinion.arcScore;
+    const { blockS } = this.#ear;
+    const blocks = (heard ?? []).map(({ index, arc }) => ({
+      startS: index * blockS,
+      endS: (index + 1) * blockS,
+      score: silent ? -Infinity : this.#rowScore(arc, prior),
+    }));
     const scores = probabilities.map((p) => Math.log(Math.max(p, 1e-9)));
-    return { startS, endS, scores, parts: [], probabilities, arcScore, novelty: 0 };
+    return { startS, endS, scores, parts: [], probabilities, arcScore, blocks, novelty: 0 };
   }
 
   judgeShort(
@@ -52,9 +58,10 @@ export class EarClassifier implements Classifier {
     const even = new Float64Array(MODES.length).fill(1 / MODES.length);
     if (sums.blocks === 0) return { arcScore: -Infinity, probabilities: even };
     const belief = heard.reduce((sum, { arc }) => sum + arc, 0) / heard.length;
-    const { slope, offset } = this.model.calibration.rows;
-    const arcScore = slope * logit(belief) + offset[0]! + logit(prior);
-    return { arcScore, probabilities: this.#modes(sums).probabilities };
+    return {
+      arcScore: this.#rowScore(belief, prior),
+      probabilities: this.#modes(sums).probabilities,
+    };
   }
 
   arcIntervalScore({ heard }: ArcQuestion, prior: number): number {
@@ -74,6 +81,12 @@ export class EarClassifier implements Classifier {
 
   explainRun(): null {
     return null;
+  }
+
+  /** Log-odds of an arc where the rows of the network believe in one so much. */
+  #rowScore(belief: number, prior: number): number {
+    const { slope, offset } = this.model.calibration.rows;
+    return slope * logit(belief) + offset[0]! + logit(prior);
   }
 
   #modes(sums: HeardSums): RunOpinion {

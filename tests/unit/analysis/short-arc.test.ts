@@ -10,8 +10,10 @@ async function burst(lastsS: number) {
   return judge('sound', sampleRateHz, [samples]).verdict;
 }
 
-// A window is 1.024 s long. Rejects naming a mode from an arc interval that no window fits into, as a loud word is.
-test('by ear no mode is named of what is shorter than a window', async () => {
+// A window of features is 1.024 s long, a block of the network 0.128 s. Rejects leaving unjudged what no window fits
+// into, and judging what is shorter than --min-stretch (0.4 s).
+test('by ear what is shorter than a window is judged, down to --min-stretch', async () => {
   expect((await burst(2)).mode).toBe('short-circuit');
-  expect((await burst(0.8)).mode).toBeNull();
+  expect((await burst(0.8)).mode).toBe('short-circuit');
+  expect((await burst(0.3)).mode).toBeNull();
 });
