@@ -60,8 +60,8 @@ export class Pipeline {
   readonly #settings: Settings;
   readonly #rateHz: number;
   readonly #tracker: ArcTracker | undefined;
-  readonly #accepted: JudgedIntervals;
-  readonly #doubtful: JudgedIntervals;
+  #accepted: JudgedIntervals;
+  #doubtful: JudgedIntervals;
   /** Windows that wait until it is sure on which side of an edge of the arc they lie. */
   #pending: { window: FeatureWindow; judgement: WindowJudgement }[] = [];
   #judge: IntervalJudge | undefined;
@@ -199,10 +199,11 @@ export class Pipeline {
     this.#refusal = refusal ?? this.#refusal;
     const plain = refusal === null;
     const accepted = plain && long && whole && score >= acceptScore;
-    const into = accepted ? this.#accepted : this.#doubtful;
     const kept =
       accepted || (findsArcs && plain && long && evidence.windows > 0 && score >= rejectScore);
-    if (kept && this.#gathers) {
+    const gathered = accepted ? this.#accepted : this.#doubtful;
+    if (kept && this.#gathers && this.#isForeground(gathered, evidence)) {
+      const into = accepted ? this.#accepted : this.#doubtful;
       into.arcIntervals.push(arcInterval);
       into.segments.push(...outcome.segments);
       into.evidence.merge(evidence);
@@ -210,6 +211,21 @@ export class Pipeline {
     }
     const summary = this.#extractor.takeSummary?.();
     return { type: 'arc-interval', outcome, accepted, kept, score, summary };
+  }
+
+  /**
+   * Whether an interval is as loud as what was gathered. One microphone hears one weld far above the rest: what is much
+   * fainter is background, and what is much louder shows that the earlier was.
+   */
+  #isForeground(gathered: JudgedIntervals, { levelDb }: RunEvidence): boolean {
+    if (!this.#classifier.hearsBlocks || gathered.arcIntervals.length === 0) return true;
+    const over = levelDb - gathered.evidence.levelDb;
+    if (over > BACKGROUND_DB) {
+      const fresh = this.#emptyArcIntervals();
+      if (gathered === this.#accepted) this.#accepted = fresh;
+      else this.#doubtful = fresh;
+    }
+    return over >= -BACKGROUND_DB;
   }
 
   #newJudge(start: { timeS: number; open: boolean }): IntervalJudge {
@@ -236,6 +252,9 @@ export class Pipeline {
     };
   }
 }
+
+/** So much fainter than the arc is background, dB: eight times as far away. Own choice. */
+const BACKGROUND_DB = 18;
 
 function middle(window: FeatureWindow): number {
   return (window.startS + window.endS) / 2;

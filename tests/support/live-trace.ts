@@ -2,10 +2,10 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
   defaultSettings,
-  UNTOLD_ARC_PRIOR,
   extractorFor,
   type LiveFormat,
   LiveStream,
+  UNTOLD_ARC_PRIOR,
 } from '../../src/analysis/index.js';
 import { concat } from '../../src/dsp/index.js';
 import { parseModel } from '../../src/model/parse/index.js';
@@ -45,10 +45,19 @@ export async function shippedModel(id: string): Promise<unknown> {
   return JSON.parse(await readFile(join(root, '../src/model/shipped', `${id}.json`), 'utf8'));
 }
 
-/** A live stream of a format with the shipped model and the settings of `watch`. */
-export async function liveStream(format: LiveFormat, offsetS = 0): Promise<LiveStream> {
+/** A live stream of a format with the shipped model and the settings of `watch`, unless another prior of an arc is told. */
+export async function liveStream(
+  format: LiveFormat,
+  offsetS = 0,
+  arcPrior = UNTOLD_ARC_PRIOR,
+): Promise<LiveStream> {
   const extractor = extractorFor(format, true);
   const model = parseModel(await shippedModel(extractor.featureSet.id), extractor.featureSet);
-  const base = { settings: { ...defaultSettings(), arcPrior: UNTOLD_ARC_PRIOR }, setup: parseSetup({}), path: 'test', host: 'node' };
+  const base = {
+    settings: { ...defaultSettings(), arcPrior },
+    setup: parseSetup({}),
+    path: 'test',
+    host: 'node',
+  };
   return new LiveStream({ extractor, format, model, offsetS, ...base });
 }
