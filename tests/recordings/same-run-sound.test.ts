@@ -53,7 +53,10 @@ describe.skipIf(!HAS_FFMPEG)('the same run (skipped: no ffmpeg to make the input
       // AAC as the command line decodes it: by the machine first.
       const other = await analyseBytes(media.bytes(file), {}, [ffmpegDecoder()]);
       expectByEar(other, run);
-      for (const [name, rate] of rates(wav)) {
+      // A rate stands under the name of its mode as well, where that is named.
+      const named = other.mode === wav.mode;
+      const compared = rates(wav).filter(([name]) => named || name === 'eventRateHz');
+      for (const [name, rate] of compared) {
         const found = (other.features as Record<string, number | null>)[name];
         if (rate === null) expect([name, found]).toEqual([name, null]);
         else expect(Math.abs((found ?? 0) / rate - 1), name).toBeLessThan(0.01);
