@@ -85,19 +85,9 @@ const TABLES = {
         one.imports.join(', ') || 'nothing',
       ]),
     ),
-  'figures of sound': () => figures('sound'),
   'figures of voltage': () => figures('voltage'),
   'figures of voltage-current': () => figures('voltage-current'),
   'figures of current': () => figures('current'),
-  'price of refusing': () =>
-    table(
-      ['Threshold', 'Arcs that pass', 'Other sounds that pass'],
-      model('sound').training.gate.map((one) => [
-        one.threshold,
-        percent(one.arcsPassed),
-        percent(one.othersPassed),
-      ]),
-    ),
   'figures of pooling': () =>
     table(
       ['Right (log loss, calibration error)', 'Runs', 'Sound', 'Trace', 'Both'],
@@ -117,7 +107,7 @@ const TABLES = {
         'Unambiguous runs',
         'Calibration error',
       ],
-      ['sound', 'voltage', 'voltage-current', 'current'].map((set) => {
+      ['voltage', 'voltage-current', 'current'].map((set) => {
         const all = model(set).training.heldOut.find((one) => one.group === 'all');
         return [
           set,
