@@ -122,7 +122,7 @@ export const SIGNS: CatalogueOf<SignParams> = {
     const named = write.or(others.map((one) => write.mode(one)));
     return fits
       ? `${said}: usual for ${write.mode(mode)} (${range}), not for ${named}`
-      : `${said}: not usual for ${write.mode(mode)} (${range}), rather for ${named}; the answer rests on the whole sound`;
+      : `${said}: not usual for ${write.mode(mode)} (${range}), rather for ${named}; the whole decides`;
   },
   sign: ({ feature, value, unit }, write) =>
     `${write.say(feature)}: ${valueText(value, unit, write)}`,

@@ -123,7 +123,7 @@ export const SIGNS: CatalogueOf<SignParams> = {
     const named = write.or(others.map((one) => write.mode(one)));
     return fits
       ? `${said}: üblich bei ${write.mode(mode)} (${range}), nicht bei ${named}`
-      : `${said}: unüblich bei ${write.mode(mode)} (${range}), eher bei ${named}; die Antwort stützt sich auf den ganzen Ton`;
+      : `${said}: unüblich bei ${write.mode(mode)} (${range}), eher bei ${named}; es zählt der ganze Ton`;
   },
   sign: ({ feature, value, unit }, write) =>
     `${write.say(feature)}: ${valueText(value, unit, write)}`,

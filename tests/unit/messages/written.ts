@@ -80,7 +80,7 @@ export const WRITTEN = {
         fits: false,
         others: ['globular', 'spray'],
       },
-      'loudness swings fast, 60 to 400 times a second, by 12 %: not usual for pulsed-spray (30 % to 90 %), rather for globular or spray; the answer rests on the whole sound',
+      'loudness swings fast, 60 to 400 times a second, by 12 %: not usual for pulsed-spray (30 % to 90 %), rather for globular or spray; the whole decides',
     ],
   ],
   'one-of-modes': [

@@ -46,7 +46,7 @@ describe('signReasons', () => {
     const reasons = signReasons(run, SOUND_FEATURES, 'spray');
     const cracks = reasons.find(({ feature }) => feature === 'crackRateHz')!;
     expect(cracks.weight).toBeLessThan(0);
-    expect(cracks.text).toMatch(/not usual for spray .* rests on the whole sound/);
+    expect(cracks.text).toMatch(/not usual for spray .* the whole decides/);
     const signs = reasons.map(({ weight }) => Math.sign(weight));
     expect(signs).toEqual([...signs].sort((a, b) => b - a));
   });
