@@ -91,19 +91,9 @@ function decideArc(
       status: 'unsure',
       ...because(message('arc-unlike-model')),
     };
-  const verdict = classifier.findsArcs
+  return classifier.findsArcs
     ? byEar(judged, shares, evidence, classifier, settings)
     : nameMode(judged, shares, probabilities, settings);
-  const doubtful = probabilities['short-circuit'] >= RIVAL && isShallow(evidence, set);
-  if (verdict.mode !== 'pulsed-spray' || !doubtful) return verdict;
-  return {
-    ...verdict,
-    status: 'unsure',
-    mode: null,
-    confidence: null,
-    segments: segments.map((one) => (one.mode === 'pulsed-spray' ? { ...one, mode: null } : one)),
-    ...because(message('faint-even-beat')),
-  };
 }
 
 /** What sound can tell: a mode, else the modes that remain, else the likeliest. */
@@ -150,23 +140,6 @@ function settleable(verdict: Verdict, { clipped, windows }: RunEvidence): Verdic
 
 /** Share of samples at the rails from which the level is to be turned down (common practice, no source). */
 const CLIPPED = 0.001;
-
-/**
- * Power that swings several-fold with each pulse must be heard to swing: a beat below a fifth of the
- * loudness in every band from 25 to 400 Hz is no proof of pulsed current.
- */
-function isShallow(evidence: RunEvidence, set: FeatureSet): boolean {
-  if (set.id !== 'sound') return false;
-  const depths = ['modulation25to60', 'modulation60to150', 'modulation150to400'].map((name) =>
-    evidence.vector.mean(set.features.findIndex((feature) => feature.id === name)),
-  );
-  return Math.max(...depths) < SHALLOW;
-}
-
-/** Probability of the rival from which a faint beat leaves the question open. */
-const RIVAL = 0.1;
-/** log10 of the squared beat over the squared mean. */
-const SHALLOW = -1.6;
 
 export function nameMode(
   judged: Judged,

@@ -12,8 +12,6 @@ export const VERDICT: CatalogueOf<VerdictParams> = {
     `It may be an arc (${write.percent(probability)}), but rain, fire, engines or tools can sound like this; no mode is named.`,
   'arc-too-short': () => 'The arc is too short to be judged.',
   'arc-unlike-model': () => 'The arc is unlike anything the model was fitted on; no mode is named.',
-  'faint-even-beat': () =>
-    'The sound beats evenly but faintly: a pulsed current or a dip controlled by the source; sound alone cannot tell which. Log the voltage to know.',
   'modes-mixed': ({ modes }, write) =>
     `The run mixes ${write.and(modes.map(({ mode, shareOfTime }) => `${write.mode(mode)} (${write.percent(shareOfTime)})`))}.`,
   'mode-not-sure': ({ mode, probability }, write) =>

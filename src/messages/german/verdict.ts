@@ -12,8 +12,6 @@ export const VERDICT: CatalogueOf<VerdictParams> = {
   'arc-too-short': () => 'Der Lichtbogen ist zu kurz, um beurteilt zu werden.',
   'arc-unlike-model': () =>
     'Der Lichtbogen gleicht nichts von dem, woran das Modell angepasst wurde; es wird keine Lichtbogenart genannt.',
-  'faint-even-beat': () =>
-    'Der Ton schlägt gleichmäßig, aber schwach: ein Impulsstrom oder ein von der Stromquelle geregelter Kurzschluss; am Ton allein ist das nicht zu unterscheiden. Klarheit bringt eine Messreihe der Spannung.',
   'modes-mixed': ({ modes }, write) =>
     `Im Versuch kommen mehrere Lichtbogenarten vor: ${write.and(modes.map(({ mode, shareOfTime }) => `${write.mode(mode)} (${write.percent(shareOfTime)})`))}.`,
   'mode-not-sure': ({ mode, probability }, write) =>

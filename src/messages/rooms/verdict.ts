@@ -9,7 +9,6 @@ export interface VerdictParams {
   'may-be-an-arc': { probability: number };
   'arc-too-short': Nothing;
   'arc-unlike-model': Nothing;
-  'faint-even-beat': Nothing;
   /** Modes with their share of the judged arc time, the longest first. */
   'modes-mixed': { modes: { mode: Mode; shareOfTime: number }[] };
   'mode-not-sure': { mode: Mode; probability: number };

@@ -20,12 +20,6 @@ export const WRITTEN = {
   ],
   'watch-expect-unknown': [[{ stated: 'x' }, '"#expect x" names no mode; nothing changed']],
   'arc-too-short': [[{}, 'The arc is too short to be judged.']],
-  'faint-even-beat': [
-    [
-      {},
-      'The sound beats evenly but faintly: a pulsed current or a dip controlled by the source; sound alone cannot tell which. Log the voltage to know.',
-    ],
-  ],
   'modes-mixed': [
     [
       {
