@@ -61,7 +61,8 @@ describe.each(CASES)('$name in any pieces', ({ suffix }) => {
   beforeAll(async () => {
     const [one, two] = await Promise.all([
       demoTrace(`short-circuit.${suffix}`),
-      demoTrace(`spray.${suffix}`),
+      // Two modes that are named.
+      demoTrace(suffix === 'wav' ? 'globular.wav' : `spray.${suffix}`),
     ]);
     // Sounds of one shop: each recording has a gain of its own, 22 dB apart.
     const level = (samples: Float64Array) => normalised(samples).map((x) => 0.05 * x);
