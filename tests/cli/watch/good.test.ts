@@ -136,7 +136,10 @@ describe('arc-transfer watch --good', () => {
   it.each([
     [['--good', demo('spray.csv')], 'nothing-expected'],
     [['--expect', 'spray', '--good', demo('absent.csv')], 'file-not-found'],
-    [['--expect', 'spray', '--good', demo('spray.csv'), demo('short-circuit.wav')], 'good-of-another-kind'],
+    [
+      ['--expect', 'spray', '--good', demo('spray.csv'), demo('short-circuit.wav')],
+      'good-of-another-kind',
+    ],
     [['--expect', 'spray', '--good', demo('short-circuit.wav')], 'good-of-another-kind'],
   ])('refuses %j as wrong use', async (args, code) => {
     const run = await runCli(['watch', demo('spray.csv'), '--speed', 'max', ...args]);

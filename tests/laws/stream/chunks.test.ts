@@ -64,7 +64,7 @@ describe.each(CASES)('$name in any pieces', ({ suffix }) => {
       // Two modes that are named.
       demoTrace(suffix === 'wav' ? 'globular.wav' : `spray.${suffix}`),
     ]);
-    // Sounds of one shop: each recording has a gain of its own, 22 dB apart.
+    // Sounds of one shop: each recording has a gain of its own.
     const level = (samples: Float64Array) => normalised(samples).map((x) => 0.05 * x);
     const alike = (t: Trace): Trace =>
       suffix === 'wav' ? { ...t, channels: t.channels.map(level) } : t;
