@@ -1,5 +1,5 @@
-import { basename, dirname, resolve } from 'node:path';
 import { ArcError } from '../../core/index.js';
+import { byFile, keysOf } from '../terminal/table-files.js';
 import type { SetupRow, SetupTable } from './setup-table.js';
 
 /** Which row of a set-up table belongs to which input. */
@@ -18,17 +18,13 @@ export interface Joined {
  * @throws ArcError `ambiguous-setup` where two rows or two inputs could be meant.
  */
 export function joinSetups(table: SetupTable, paths: readonly string[]): Joined {
-  const byPath = new Map<string, SetupRow>();
-  const byName = new Map<string, SetupRow>();
-  for (const row of table.rows) {
-    const places = new Set([resolve(dirname(table.path), row.file), resolve(row.file)]);
-    for (const place of places) put(byPath, place, row, table.path);
-    if (basename(row.file) === row.file) put(byName, row.file, row, table.path);
-  }
+  const rows = new Map<string, SetupRow>();
+  for (const row of table.rows)
+    for (const key of keysOf(table.path, row.file)) put(rows, key, row, table.path);
   const found = new Map<string, SetupRow>();
   const owner = new Map<SetupRow, string>();
   for (const path of paths) {
-    const row = byPath.get(resolve(path)) ?? byName.get(basename(path));
+    const row = byFile(rows, path);
     if (!row) continue;
     const other = owner.get(row);
     if (other !== undefined) throw shared(table.path, row, other, path);

@@ -1,6 +1,7 @@
 import { basename } from 'node:path';
 import { ArcError } from '../../../core/index.js';
 import { readSetupTable } from '../../label/setup-table.js';
+import { byFile, keysOf } from '../../terminal/table-files.js';
 
 /** Whose run a file is, and of which day. */
 export interface Person {
@@ -26,9 +27,12 @@ export async function readPeople(given: string): Promise<PersonOf> {
     const [name, day] = [own['name']?.trim() ?? '', own['day']?.trim() ?? ''];
     if (name === '' || !DAY.test(day))
       throw bad(`${given}, line ${line}: name "${name}", day "${day}"`);
-    people.set(basename(file), { name, day });
+    for (const key of keysOf(given, file)) {
+      if (people.has(key)) throw bad(`${given}, line ${line}: ${file} stands in it twice`);
+      people.set(key, { name, day });
+    }
   }
-  return (path) => people.get(basename(path));
+  return (path) => byFile(people, path);
 }
 
 function fromPattern(pattern: string): PersonOf {

@@ -1,4 +1,4 @@
-import { basename, extname } from 'node:path';
+import { basename, extname, resolve } from 'node:path';
 import { MACHINE_VERSION, type Machine, type SweepStep } from '../../../analysis/sweep/index.js';
 import { ArcError } from '../../../core/index.js';
 import {
@@ -19,6 +19,7 @@ import { writeOut } from '../../terminal/output.js';
 import { createProgress } from '../../terminal/progress.js';
 import { writeFileBy } from '../../terminal/sink.js';
 import { filesOfOptions } from '../../terminal/spare-inputs.js';
+import { keysOf } from '../../terminal/table-files.js';
 import { visible } from '../../view/index.js';
 import { judgeSteps, type StatedStep } from './judge-steps.js';
 import { sweepText } from './text.js';
@@ -59,10 +60,11 @@ export async function sweepCommand(
     gas: setup.gas,
     steps,
   };
+  const document = `${JSON.stringify(machine, null, 2)}\n`;
   const published = publishedFor(setup, steps);
   await writeOut(
     options['json'] === true
-      ? `${JSON.stringify(machine, null, 2)}\n`
+      ? document
       : sweepText(machine, published?.disagrees ?? null, lookOf(process.stdout), words),
   );
   const rules = {
@@ -75,7 +77,7 @@ export async function sweepCommand(
     await writeFileBy(file, await make(), rules);
     process.stderr.write(`${words.terminal.tally.wrote(visible(file))}\n`);
   };
-  await write('machineFile', async () => `${JSON.stringify(machine, null, 2)}\n`);
+  await write('machineFile', async () => document);
   await write('page', async () => {
     const { sweepPage } = await import('../../report/index.js');
     return sweepPage(machine, published, words);
@@ -130,7 +132,9 @@ async function readSteps(
   const { rows } = await readSetupTable(table);
   const steps = new Map<string, StatedStep[]>();
   for (const { file, line, setup, own } of rows) {
-    const path = paths.find((one) => one === file || basename(one) === basename(file));
+    const keys = new Set(keysOf(table, file));
+    const path =
+      paths.find((one) => keys.has(resolve(one))) ?? paths.find((one) => keys.has(basename(one)));
     if (path === undefined)
       throw bad(table, `line ${line} names ${file}, which is none of the recordings given`);
     const second = (name: string): number | null => {

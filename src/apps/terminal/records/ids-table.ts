@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
-import { basename, dirname, resolve } from 'node:path';
 import { parse } from 'csv-parse/sync';
 import { ArcError } from '../../../core/index.js';
+import { byFile, keysOf } from '../table-files.js';
 import type { ReadName } from './id-pattern.js';
 
 /** Column that names the recording, and the one with the wall-clock time; all others are identifiers. */
@@ -20,14 +20,13 @@ export async function idsTable(path: string): Promise<ReadName> {
   for (const row of parsed(path, await textOf(path))) {
     const file = row[FILE] ?? '';
     if (file === '') throw bad(path, 'a row has no file');
-    const bare = basename(file) === file ? [file] : [];
-    for (const key of new Set([resolve(dirname(path), file), resolve(file), ...bare])) {
+    for (const key of keysOf(path, file)) {
       if (rows.has(key)) throw bad(path, `${file} is in it twice`);
       rows.set(key, row);
     }
   }
   return (name) => {
-    const row = rows.get(resolve(name)) ?? rows.get(basename(name));
+    const row = byFile(rows, name);
     if (!row) return null;
     const given = Object.entries(row).filter(([key, value]) => key !== FILE && value !== '');
     const ids = Object.fromEntries(given.filter(([key]) => key !== TIME));
