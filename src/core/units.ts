@@ -26,7 +26,8 @@ export interface ShownUnit {
 }
 
 const IN_MM = 25.4;
-const LB_KG = 0.45359237;
+/** Kilograms of a pound. */
+export const LB_KG = 0.45359237;
 
 const shown = (unit: string, factor: number, digits: number, offset = 0): ShownUnit => ({
   unit,

@@ -1,10 +1,10 @@
-import type { Result } from '../analysis/result/index.js';
+import { arcTimeOf, type Result } from '../analysis/result/index.js';
 import { message, said } from '../messages/index.js';
 import type { Procedure } from '../procedure/index.js';
 import type { Setup } from '../setup/index.js';
 import { limitRows } from './limits.js';
 import { modeTime } from './mode-time.js';
-import { arcTimeOf, depositOf, powerOf } from './power.js';
+import { depositOf, powerOf } from './power.js';
 import { type LimitRow, RECORD_FORMAT, type WeldRecord } from './schema.js';
 
 export interface RecordInput {

@@ -1,4 +1,4 @@
-import type { Result } from '../analysis/result/index.js';
+import { arcTimeOf, type Result } from '../analysis/result/index.js';
 import { type Made, message, messagesOf, textsOf } from '../messages/index.js';
 import {
   arcEnergy,
@@ -21,12 +21,6 @@ export interface Reading {
 
 /** Below this share the two ways to the power are said to be the same; our own choice, no source. */
 const SAME_POWER = 0.01;
-
-/** Seconds of arc; null where the run was not judged. */
-export function arcTimeOf(result: Result): number | null {
-  if (result.status === 'failed') return null;
-  return result.arcStretches.reduce((sum, { startS, endS }) => sum + endS - startS, 0);
-}
 
 /** Volts of the run: of the trace, else the meter reading nearest to the arc. */
 export function voltsOf(result: Result, setup: Setup): Reading | null {

@@ -1,4 +1,4 @@
-import { MODES, type Mode, type Segment } from '../../core/index.js';
+import { MODES, type Mode, type Segment, totalS } from '../../core/index.js';
 
 /** Time of judged arc and its share by mode. */
 export interface ModeShares {
@@ -16,9 +16,7 @@ const LOOK_S = 1;
 export function modeShares(segments: readonly Segment[]): ModeShares | null {
   const known = segments.filter((one) => one.mode !== null);
   const length = (mode: Mode | null): number =>
-    known
-      .filter((one) => mode === null || one.mode === mode)
-      .reduce((sum, one) => sum + one.endS - one.startS, 0);
+    totalS(known.filter((one) => mode === null || one.mode === mode));
   const timeS = length(null);
   if (timeS <= 0) return null;
   const changes = known.filter((one, i) => i > 0 && one.mode !== known[i - 1]!.mode).length;

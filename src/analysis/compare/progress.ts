@@ -1,4 +1,4 @@
-import { MODES, type Mode } from '../../core/index.js';
+import { MODES, type Mode, totalS } from '../../core/index.js';
 import { mean } from '../../dsp/index.js';
 import type { Result } from '../result/index.js';
 import { compareResults } from './compare-results.js';
@@ -101,7 +101,7 @@ function goodShare({ arcCondition }: Result): number | null {
 function disturbancesPerMin({ arcCondition, arcStretches, source }: Result): number | null {
   // Of a sound only pauses are known: no figure to set beside that of a trace.
   if (!arcCondition || source.kind === 'sound') return null;
-  const arcS = arcStretches.reduce((sum, one) => sum + one.endS - one.startS, 0);
+  const arcS = totalS(arcStretches);
   return arcS > 0 ? (60 * arcCondition.marks.length) / arcS : null;
 }
 

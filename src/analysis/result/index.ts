@@ -1,3 +1,4 @@
+export { arcTimeOf } from './arc-time.js';
 export { CAUTION_MESSAGES, CAUTIONS } from './cautions.js';
 export { type FailedInput, failedResult } from './failed.js';
 export { resultJsonSchema } from './json-schema.js';

@@ -42,6 +42,25 @@ export function findSteps(blocks: readonly SweepBlock[]): FoundStep[] {
   return steps;
 }
 
+/** Means of volts and amperes over blocks of 0.1 s; a rest shorter than that is left out. */
+export function sweepBlocks(
+  volts: Float64Array,
+  amperes: Float64Array,
+  rateHz: number,
+): SweepBlock[] {
+  const size = Math.round(BLOCK_S * rateHz);
+  const blocks: SweepBlock[] = [];
+  for (let from = 0; from + size <= volts.length; from += size) {
+    let [sumV, sumA] = [0, 0];
+    for (let n = from; n < from + size; n++) {
+      sumV += volts[n]!;
+      sumA += amperes[n]!;
+    }
+    blocks.push({ startS: from / rateHz, meanV: sumV / size, meanA: sumA / size });
+  }
+  return blocks;
+}
+
 function burns({ meanV, meanA }: SweepBlock): boolean {
   return meanV >= ARC.leastV && meanV <= ARC.mostV && Math.abs(meanA) >= ARC.leastA;
 }

@@ -1,4 +1,4 @@
-export { type FoundStep, findSteps, type SweepBlock } from './find-steps.js';
+export { type FoundStep, findSteps, type SweepBlock, sweepBlocks } from './find-steps.js';
 export {
   MACHINE_VERSION,
   type Machine,

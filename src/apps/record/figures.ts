@@ -1,4 +1,4 @@
-import { inSystem, type UnitQuantity, unitOf } from '../../core/index.js';
+import { inSystem, LB_KG, type UnitQuantity, unitOf } from '../../core/index.js';
 import type { LimitRow, WeldRecord } from '../../record/index.js';
 import type { Words } from '../view/index.js';
 import type { RecordWords } from './words/index.js';
@@ -65,7 +65,7 @@ export function knownText({ basis, place, limit }: LimitRow, own: RecordWords): 
 /** Mass in kilograms or pounds. */
 export function massText(kg: { min: number; max: number } | number, words: Words): string {
   const inch = words.units === 'inch';
-  const factor = inch ? 1 / 0.45359237 : 1000;
+  const factor = inch ? 1 / LB_KG : 1000;
   const ends = typeof kg === 'number' ? { min: kg, max: kg } : kg;
   const span = { min: ends.min * factor, max: ends.max * factor };
   return `${words.sentences.write.span(span, inch ? 3 : 1)} ${inch ? 'lb' : 'g'}`;

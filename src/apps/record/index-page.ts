@@ -2,7 +2,7 @@ import type { LimitRow, WeldRecord } from '../../record/index.js';
 import { escapeHtml as html, htmlDocument } from '../report/index.js';
 import { ENGLISH, tell, type Words } from '../view/index.js';
 import { foundText, timeText } from './figures.js';
-import { OUTCOME_CLASS, weldName } from './page.js';
+import { OUTCOME_CLASS, seenName, weldName } from './page.js';
 import { RECORD_STYLE } from './style.js';
 import { type RecordWords, recordWords } from './words/index.js';
 
@@ -53,8 +53,6 @@ export function recordIndex(
 
 function entryRow(entry: RecordEntry, words: Words, own: RecordWords): string {
   const { mode, outcome, open } = entry;
-  const seen =
-    mode.seen === null ? own.notNamed : mode.seen === 'mixed' ? own.mixed : words.mode(mode.seen);
   const outside = open.filter((one) => one.outcome === 'outside');
   const notJudged = open.filter((one) => one.outcome === 'cannot-judge');
   const said = [
@@ -62,5 +60,5 @@ function entryRow(entry: RecordEntry, words: Words, own: RecordWords): string {
     ...notJudged.map((one) => `? ${own.limits[one.limit]}`),
   ];
   const share = mode.wantedShare === null ? '–' : words.numbers.percent(mode.wantedShare);
-  return `<tr><th scope="row"><a href="${html(entry.href)}">${html(entry.name)}</a></th><td>${html(timeText(entry.weldedAt))}</td><td class="mark ${OUTCOME_CLASS[outcome]}">${html(own.outcomes[outcome])}</td><td>${html(seen)}</td><td>${html(share)}</td><td>${html(said.join('; '))}</td></tr>`;
+  return `<tr><th scope="row"><a href="${html(entry.href)}">${html(entry.name)}</a></th><td>${html(timeText(entry.weldedAt))}</td><td class="mark ${OUTCOME_CLASS[outcome]}">${html(own.outcomes[outcome])}</td><td>${html(seenName(mode, words, own))}</td><td>${html(share)}</td><td>${html(said.join('; '))}</td></tr>`;
 }

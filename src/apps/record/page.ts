@@ -45,6 +45,12 @@ export function weldName({ ids, run }: WeldRecord): string {
   return known.length > 0 ? known.join(' / ') : run.path;
 }
 
+/** The mode of a weld, or that it is mixed or was not named. */
+export function seenName({ seen }: WeldRecord['mode'], words: Words, own: RecordWords): string {
+  if (seen === null) return own.notNamed;
+  return seen === 'mixed' ? own.mixed : words.mode(seen);
+}
+
 function sentence(text: string, coded: Coded, words: Words): string {
   const said = tell(text, coded, words);
   return said.lang === words.lang
@@ -119,12 +125,11 @@ function limitRow(row: LimitRow, words: Words, own: RecordWords): string {
 
 function modePart(record: WeldRecord, words: Words, own: RecordWords): string {
   const { mode, procedure, run } = record;
-  const { seen, confidence, longestDeparture: out } = mode;
-  const name = seen === null ? own.notNamed : seen === 'mixed' ? own.mixed : words.mode(seen);
+  const { confidence, longestDeparture: out } = mode;
   const sure = confidence === null ? '' : words.numbers.percent(confidence);
   const parts = [
     own.wanted(procedure.modes.map((one) => words.mode(one)).join(', ')),
-    own.seen(name, sure),
+    own.seen(seenName(mode, words, own), sure),
     run.arcTimeS === null ? '' : own.arcTime(words.numbers.time(run.arcTimeS)),
     out
       ? own.longest(

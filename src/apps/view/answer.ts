@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES, type Mode } from '../../core/index.js';
+import { capital, MODES, type Mode } from '../../core/index.js';
 import { MODE_LETTERS } from '../../setup/index.js';
 import { viewGlance, type WantedAnswer } from './glance.js';
 import { type PlainReasons, viewPlainReasons } from './plain-reasons.js';
@@ -114,5 +114,3 @@ function hardByEar(result: Result): boolean {
 function tenthsOf(confidence: number): number | null {
   return confidence > 0.95 ? null : Math.round(10 * confidence);
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

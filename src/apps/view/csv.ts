@@ -1,4 +1,4 @@
-import type { Result } from '../../analysis/result/index.js';
+import { arcTimeOf, type Result } from '../../analysis/result/index.js';
 import { MODES } from '../../core/index.js';
 
 type Cell = string | number | null;
@@ -28,7 +28,7 @@ export const CSV_COLUMNS: readonly Column[] = [
     name: `arc_share_${snake(mode)}`,
     of: (r: Result) => r.shareOfArcTime?.[mode] ?? null,
   })),
-  { name: 'arc_time_s', of: arcTime },
+  { name: 'arc_time_s', of: arcTimeOf },
   { name: 'arc_start_s', of: (r) => r.arcStretches[0]?.startS ?? null },
   { name: 'arc_end_s', of: (r) => r.arcStretches.at(-1)?.endS ?? null },
   { name: 'event_rate_hz', of: (r) => r.features['eventRateHz'] ?? null },
@@ -73,9 +73,4 @@ export function csvCell(value: Cell, flavour: CsvFlavour = 'plain', separator = 
   const text = flavour === 'excel' && /^[=+\-@\t\r\n]/.test(value) ? `'${value}` : value;
   const quoted = /["\r\n]/.test(text) || text.includes(separator);
   return quoted ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-function arcTime(result: Result): number | null {
-  if (result.status === 'failed') return null;
-  return result.arcStretches.reduce((total, one) => total + one.endS - one.startS, 0);
 }

@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES, type Mode } from '../../core/index.js';
+import { MODES, type Mode, totalS } from '../../core/index.js';
 import { CONFIDENCE_BOUNDS } from './confidence.js';
 import { tell } from './tell.js';
 import type { GlanceKind, PlainTodo } from './words/glance-words.js';
@@ -132,7 +132,7 @@ function todoOf(result: Result, answer: WantedAnswer | null, words: Words): Todo
 
 function whyOpen({ quality, arcStretches }: Result): PlainTodo {
   if (quality.some(({ code }) => CUT_OFF.includes(code))) return 'too-loud';
-  const arcS = arcStretches.reduce((sum, { startS, endS }) => sum + endS - startS, 0);
+  const arcS = totalS(arcStretches);
   return arcS < LITTLE_ARC_S ? 'too-short' : 'again';
 }
 

@@ -1,5 +1,5 @@
 import type { Result } from '../../analysis/result/index.js';
-import { MODES, type Mode } from '../../core/index.js';
+import { MODES, type Mode, totalS } from '../../core/index.js';
 import { MODE_LETTERS } from '../../setup/index.js';
 import { CONFIDENCE_BOUNDS } from './confidence.js';
 import { tell, tellAll } from './tell.js';
@@ -213,7 +213,7 @@ function sayWhere(result: Result, words: Words): string {
   const first = result.arcStretches[0];
   const last = result.arcStretches.at(-1);
   if (!first || !last) return '';
-  const arcS = result.arcStretches.reduce((total, one) => total + one.endS - one.startS, 0);
+  const arcS = totalS(result.arcStretches);
   return words.result.where({
     // All of it in one mode is said by the headline.
     shares: Object.values(result.shareOfArcTime ?? {}).some((one) => one === 1)

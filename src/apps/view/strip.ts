@@ -14,7 +14,7 @@ export interface StripPart {
   name: string;
 }
 
-/** The run from start to end: the one picture that terminal, report and page share. */
+/** The run from start to end: the picture that terminal and report share. */
 export interface StripView {
   /** They tile the recording; neighbours differ in kind. */
   parts: readonly StripPart[];

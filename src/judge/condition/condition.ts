@@ -1,4 +1,10 @@
-import type { ArcInterval, Disturbance, Mode, RunMode } from '../../core/index.js';
+import {
+  type ArcInterval,
+  type Disturbance,
+  type Mode,
+  type RunMode,
+  totalS,
+} from '../../core/index.js';
 import type { DisturbanceReport, RunFigures } from '../../features/index.js';
 import { type ColdSign, type Made, message } from '../../messages/index.js';
 import { type Finding, rateUpTo, usual } from './finding.js';
@@ -68,14 +74,13 @@ function interruptions(arcIntervals: readonly ArcInterval[]) {
     if (endS - startS <= PAUSE_S) marks.push({ kind: 'arc-out', startS, endS });
   }
   const count = marks.length;
-  const totalS = marks.reduce((sum, one) => sum + one.endS - one.startS, 0);
   const finding: Finding = {
     name: 'arc-outs',
     // Never worse than "watch": a pause sounds the same.
     rating: rateUpTo(count, 0, Number.POSITIVE_INFINITY),
     value: count,
     unit: '1',
-    text: message('condition-arc-outs', { count, totalS, by: 'sound' }),
+    text: message('condition-arc-outs', { count, totalS: totalS(marks), by: 'sound' }),
     usual: usual('arc-outs'),
   };
   return { finding, marks };

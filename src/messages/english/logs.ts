@@ -1,3 +1,4 @@
+import { capital } from '../../core/index.js';
 import type { ColumnTaken, LogParams } from '../rooms/logs.js';
 import type { ColumnName, Quantity } from '../terms.js';
 import type { CatalogueOf, Writer } from '../writer.js';
@@ -23,7 +24,7 @@ const taken =
   ({ column: one, by }: ColumnTaken, write: Writer): string =>
     by === 'place'
       ? `The file names no columns; column ${write.plain(one.number)} is taken as ${quantity} by its place.`
-      : `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)} is read from ${column(one, write)} (by its ${by}).`;
+      : `${capital(quantity)} is read from ${column(one, write)} (by its ${by}).`;
 
 export const LOGS: CatalogueOf<LogParams> = {
   'scale-stated': (params, write) => {

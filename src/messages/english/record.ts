@@ -1,3 +1,4 @@
+import { capital } from '../../core/index.js';
 import type { FixedQuantity, LimitedQuantity, RecordParams } from '../rooms/record.js';
 import type { CatalogueOf } from '../writer.js';
 
@@ -16,8 +17,6 @@ const NAMES: Readonly<Record<LimitedQuantity | FixedQuantity, string>> = {
   position: 'position',
   plate: 'plate thickness',
 };
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const RECORD: CatalogueOf<RecordParams> = {
   'record-no-weld': () => 'The recording shows no arc that could be judged.',

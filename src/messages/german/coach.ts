@@ -1,3 +1,4 @@
+import { capital } from '../../core/index.js';
 import type { CoachParams, ProcessOutcome } from '../rooms/coach.js';
 import type { Span } from '../terms.js';
 import type { CatalogueOf, Writer } from '../writer.js';
@@ -17,8 +18,6 @@ const named = (outcome: ProcessOutcome, write: Writer): string =>
   outcome === 'dip' || outcome === 'globular' || outcome === 'spray'
     ? write.mode(MODE_OF[outcome])
     : OUTCOMES[outcome];
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function steps({ min, max }: Span, write: Writer): string {
   const [low, high] = [write.short(min, 1), write.short(max, 1)];

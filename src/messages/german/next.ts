@@ -1,3 +1,4 @@
+import { capital } from '../../core/index.js';
 import type { NextParams } from '../rooms/evidence.js';
 import type { CatalogueOf } from '../writer.js';
 import { AT_FEEDER, PROCEDURE } from './glossary.js';
@@ -45,7 +46,3 @@ export const NEXT: CatalogueOf<NextParams> = {
   'check-zone': () =>
     `Während des Schweißens Spannung ${AT_FEEDER} und Strom aufschreiben und nachsehen, wie nahe ${PROCEDURE.nominative} an diesen Bereich heranlässt.`,
 };
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}

@@ -11,6 +11,7 @@ import {
   type RunView,
   runPage,
 } from '../../report/index.js';
+import { numberedName } from '../../terminal/numbered-name.js';
 import {
   fileSink,
   makeFolder,
@@ -96,14 +97,9 @@ export async function createPageWriter(
 
 async function nothing(): Promise<void> {}
 
-/** `03-weld.html`: the number keeps equal names apart, and only plain characters of the name stay. */
-function pageName(index: number, path: string): string {
-  const plain = basename(path)
-    .replaceAll(/[^A-Za-z0-9._-]+/g, '-')
-    .replace(/^[.-]+/, '')
-    .slice(0, 60);
-  return `${String(index + 1).padStart(2, '0')}-${plain || 'run'}.html`;
-}
+/** `03-weld.wav.html` */
+const pageName = (index: number, path: string): string =>
+  `${numberedName(index + 1, 2, basename(path))}.html`;
 
 /** One writer that hands everything to several. */
 export function together(...writers: readonly Writer[]): Writer {

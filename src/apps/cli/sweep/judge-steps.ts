@@ -3,8 +3,8 @@ import type { Result } from '../../../analysis/result/index.js';
 import {
   findSteps,
   regularityOf,
-  type SweepBlock,
   type SweepStep,
+  sweepBlocks,
 } from '../../../analysis/sweep/index.js';
 import { ArcError } from '../../../core/index.js';
 import { type Recording, samplesRecording } from '../../../recording/index.js';
@@ -16,7 +16,6 @@ import type { Engine } from '../../terminal/judge/engine.js';
 const MOST_SAMPLES = 80_000_000;
 /** After a turn of dial or feed the arc settles; left out at either end of a found step, s. Own choice. */
 const SETTLING_S = 0.3;
-const BLOCK_S = 0.1;
 
 /** A stretch to judge, with what a table says of it. */
 export interface StatedStep {
@@ -76,27 +75,13 @@ function foundIn(recording: Recording, channels: readonly Float64Array[], durati
     recording.channels.findIndex((one) => one.quantity === quantity);
   const [volts, amperes] = [channels[at('voltage')], channels[at('current')]];
   if (!volts || !amperes) return whole;
-  const found = findSteps(blocksOf(volts, amperes, recording.sampleRateHz));
+  const found = findSteps(sweepBlocks(volts, amperes, recording.sampleRateHz));
   if (found.length === 0) return whole;
   return found.map(({ fromS, toS }) => ({
     fromS: fromS + SETTLING_S,
     toS: toS - SETTLING_S,
     setup: parseSetup({}),
   }));
-}
-
-function blocksOf(volts: Float64Array, amperes: Float64Array, rateHz: number): SweepBlock[] {
-  const size = Math.round(BLOCK_S * rateHz);
-  const blocks: SweepBlock[] = [];
-  for (let from = 0; from + size <= volts.length; from += size) {
-    let [sumV, sumA] = [0, 0];
-    for (let n = from; n < from + size; n++) {
-      sumV += volts[n]!;
-      sumA += amperes[n]!;
-    }
-    blocks.push({ startS: from / rateHz, meanV: sumV / size, meanA: sumA / size });
-  }
-  return blocks;
 }
 
 async function samplesOf(recording: Recording): Promise<Float64Array[]> {

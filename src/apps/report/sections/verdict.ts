@@ -1,3 +1,4 @@
+import { capital } from '../../../core/index.js';
 import type { AnswerView, ResultView, VerdictView, Words } from '../../view/index.js';
 import { modeClass, modeFill } from '../charts/mode-marks.js';
 import { stripChart } from '../charts/strip-chart.js';
@@ -46,8 +47,4 @@ export function chancesList({ chances: all }: VerdictView, { report }: Words): s
     return `<li><span>${letter} ${name}</span><svg viewBox="0 0 200 12" preserveAspectRatio="none" aria-hidden="true">${bar}</svg><span class="number">${percent}</span></li>`;
   });
   return `<h3>${report.chances}</h3><ul class="chances" aria-label="${report.chances}">${rows.join('')}</ul>`;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

@@ -12,6 +12,7 @@ import {
   recordPage,
 } from '../../record/index.js';
 import type { RawSetup } from '../flags/setup-flags.js';
+import { numberedName } from '../numbered-name.js';
 import { makeFolder, type OutputRules, writeFileBy } from '../sink.js';
 import { fileExists } from '../write-errors.js';
 import type { RecordOptions } from './record-flags.js';
@@ -73,7 +74,8 @@ export class RecordFolder {
       ...(await this.#named(result)),
     });
     this.#last += 1;
-    const name = recordName(this.#last, result.source.path);
+    const { path } = result.source;
+    const name = numberedName(this.#last, 3, basename(path, extname(path)));
     const rules = this.#rules;
     await writeFileBy(join(folder, `${name}.json`), jsonOf(record), rules);
     await writeFileBy(join(folder, `${name}.html`), recordPage(record, words), rules);
@@ -139,13 +141,4 @@ async function writtenAt(path: string): Promise<WeldRecord['weldedAt']> {
   const stats = await stat(path).catch(() => undefined);
   if (!stats?.isFile()) return null;
   return { time: `${stats.mtime.toISOString().slice(0, 19)}Z`, from: 'file' };
-}
-
-/** `003-weld`: the number keeps equal names apart, and only plain characters of the name stay. */
-function recordName(number: number, path: string): string {
-  const plain = basename(path, extname(path))
-    .replaceAll(/[^A-Za-z0-9._-]+/g, '-')
-    .replace(/^[.-]+/, '')
-    .slice(0, 60);
-  return `${String(number).padStart(3, '0')}-${plain || 'run'}`;
 }

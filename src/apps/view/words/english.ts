@@ -1,3 +1,4 @@
+import { capital } from '../../../core/index.js';
 import { ENGLISH_MAP } from '../process-map/words.js';
 import { ENGLISH_ANSWER } from './answer-words.js';
 import type {
@@ -28,7 +29,6 @@ import {
 
 const numbers: NumberWords = numberWords('.', { under: 'under', over: 'over', to: 'to' });
 const to = numbers.range;
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const MODES = {
   'short-circuit': 'short-circuit',

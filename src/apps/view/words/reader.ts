@@ -1,4 +1,4 @@
-import type { Mode, UnitSystem } from '../../../core/index.js';
+import { capital, type Mode, type UnitSystem } from '../../../core/index.js';
 import { TERM_SETS, withTerms, withUnits } from '../../../messages/index.js';
 import type { HeatCount, Words } from './words.js';
 
@@ -46,5 +46,3 @@ function namesOf(words: Words, terms: keyof typeof TERM_SETS): Record<Mode, stri
     'pulsed-spray': named('pulsed-spray'),
   };
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
