@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findBrowser, printPage } from '../../src/apps/cli/report/browser.js';
 import { recordSchema, type WeldRecord } from '../../src/record/index.js';
@@ -183,7 +184,11 @@ describe('records of watch', () => {
   it('go on in a folder, with the time of each weld', async () => {
     const records = join(folder, 'watched');
     const args = ['watch', DIP, '--speed', 'max', '--procedure', wps, '--records', records];
-    for (const _ of ['one shift', 'the next']) expect((await runCli(args)).status).toBe(0);
+    for (const _ of ['one shift', 'the next']) {
+      expect((await runCli(args)).status).toBe(0);
+      // Times are whole seconds: the next shift begins in another one.
+      await sleep(1100);
+    }
     const [first, second] = ['001', '002'].map((one) => recordIn(records, `${one}-short-circuit`));
     expect(first?.weldedAt?.from).toBe('watch');
     expect(first!.weldedAt!.time < second!.weldedAt!.time).toBe(true);
